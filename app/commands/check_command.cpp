@@ -7,6 +7,7 @@
 #include "app/commands/open_workbook.h"
 #include "app/commands/text_table.h"
 #include "core/balancing/assess.h"
+#include "core/balancing/design_changes.h"
 #include "core/balancing/learning/model_findings.h"
 #include "core/balancing/share_count.h"
 #include "core/project/names.h"
@@ -70,7 +71,7 @@ std::string branchTable(const project::Project& project, const Assessment& asses
         rows.push_back({project.branches()[index].tag + (isIndex ? " *" : ""), settingCell(result, reading),
                         dpCell(result, reading, dpUnit), flow, percentCell(result.share),
                         percentCell(result.targetShare), percentCell(result.ofTarget),
-                        percentCell(result.ofDesign), word(result.state)});
+                        percentCell(result.ofDesign), result.isInLoop ? word(result.state) : "added later"});
     }
     return textTable(rows, {0, 8});
 }
@@ -150,6 +151,11 @@ class CheckCommand : public Command {
             out << ", with " << doubtful << " doubtful";
         }
         out << ".\n" << indexSentence(project, assessment.index) << "\n";
+        const auto changes = balancing::changesSince(project, assessment.roundNumber);
+        out << (changes.empty() ? "" : "\nChanged since\n");
+        for (const base::Fault& change : changes) {
+            out << "  " << base::english(change) << "\n";
+        }
         if (!assessment.findings.empty()) {
             out << "\nFindings\n";
             for (const balancing::Finding& finding : assessment.findings) {

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/commands/json_si.h"
+#include "core/balancing/design_changes.h"
 #include "core/balancing/share_count.h"
 #include "core/project/names.h"
 
@@ -32,7 +33,8 @@ Json branchObject(const project::Project& project, const balancing::BranchResult
             {"flow_low_m3s", si(result.flowLow)},
             {"flow_high_m3s", si(result.flowHigh)},
             {"terminal", result.isTerminal},
-            {"self_acting", result.isSelfActing}};
+            {"self_acting", result.isSelfActing},
+            {"in_loop", result.isInLoop}};
 }
 
 Json groupObject(const project::Project& project, const balancing::GroupResult& group) {
@@ -133,6 +135,11 @@ std::string checkJson(const project::Project& project, const Assessment& assessm
         document["reasons"].push_back({{"code", std::string(reason.code())},
                                        {"subject", reason.subject},
                                        {"text", base::english(reason)}});
+    }
+    document["changed_since"] = Json::array();
+    for (const base::Fault& change : balancing::changesSince(project, assessment.roundNumber)) {
+        document["changed_since"].push_back(
+            {{"code", std::string(change.code())}, {"text", base::english(change)}});
     }
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -17,6 +17,10 @@ namespace {
 inline constexpr base::MessageForm kSigningBlocked{
     "signing_blocked", "not signed: a finding blocks it ({1}); settle it in the workbook first"};
 
+inline constexpr base::MessageForm kReviewOfOwnToSign{
+    "review_of_own_signed",
+    "{1} read or sent rounds {2} and signs as reviewer; the report tells it beside the signature"};
+
 /// The first line of a file, without what ends it.
 std::string firstLine(const std::string& text) {
     return text.substr(0, text.find_first_of("\r\n"));
@@ -103,6 +107,12 @@ class ReportCommand : public Command {
         const auto identity = seal::Identity::open(*key, firstLine(*passphrase));
         if (!identity) {
             return badInput(surroundings, {identity.fault().form, m_key, identity.fault().arguments});
+        }
+        if (const std::string own =
+                workbook::ownRounds(workbook.project(), *seal::roleNamed(m_role), identity->facts().name);
+            !own.empty()) {
+            surroundings.err << base::english({&kReviewOfOwnToSign, {}, {identity->facts().name, own}})
+                             << "\n";
         }
         const workbook::SigningRequest request{
             *seal::roleNamed(m_role), *identity, m_out,

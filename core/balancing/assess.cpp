@@ -6,6 +6,7 @@
 #include "core/balancing/checks/check_forms.h"
 #include "core/balancing/detail/judgment.h"
 #include "core/balancing/detail/pump_duty.h"
+#include "core/project/earlier_design.h"
 #include "core/project/review.h"
 
 namespace ww::balancing {
@@ -103,7 +104,10 @@ void countTerminals(const Project& project, const RoundNumbers& numbers, Assessm
     out.isComplete = out.isComplete && out.terminalCount > 0;
 }
 
-Assessment judged(const Project& project, const project::Round* round, AssessOptions options) {
+Assessment judged(const Project& today, const project::Round* round, AssessOptions options) {
+    const auto then =
+        round != nullptr && !options.byDesignOfToday ? project::asJudged(today, *round) : std::nullopt;
+    const Project& project = then ? *then : today;
     const auto lookBack = options.fillGaps ? detail::LookBack::ToFillGaps : detail::LookBack::ToCompare;
     RoundNumbers numbers = options.memory != nullptr && round != nullptr
                                ? options.memory->now(project, *round, lookBack)
@@ -117,7 +121,7 @@ Assessment judged(const Project& project, const project::Round* round, AssessOpt
     }
     const std::vector<bool> isDoubtful =
         findDoubts(project, numbers, round != nullptr ? options.memory : nullptr, out.findings);
-    detail::Before before(project, round, options.memory);
+    detail::Before before(today, round, options.memory);
     detail::fillStates(project, numbers, before, isDoubtful);
     countTerminals(project, numbers, out);
     std::vector<std::size_t> judging;

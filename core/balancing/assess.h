@@ -29,6 +29,9 @@ namespace ww::balancing {
 // band of the lowest, one whose valve stands fully open is the reference. Index circuit: the references from
 // the top group down.
 //
+// A closed round is judged by the design and the limits of its closing (project::asJudged): what is changed
+// later is for the rounds after it.
+//
 // States: a branch outside the band is at its stop where it is short and fully open, or over and shut; it has
 // drifted where it was within the band in the round before and its setting has not changed since. A branch
 // whose share cannot be known, because a flow is missing, is NotRead as well.
@@ -42,6 +45,8 @@ struct AssessOptions {
     bool numbersOnly = false;
     /// Keeps numbers from one call to the next; null: all are computed anew. Not owned.
     RoundMemory* memory = nullptr;
+    /// Judges a closed round by the design and the limits of today: for what is decided from now on.
+    bool byDesignOfToday = false;
 };
 
 /// Shares, groups, index circuit, findings and verdict of a round. `round` must exist.

@@ -57,6 +57,7 @@ struct BranchResult {
     std::optional<Ratio> ofTargetUncertainty;  ///< from readingUncertainty
     std::optional<Ratio> ofDesign;
     State state = State::NotRead;
+    bool isInLoop = true;  ///< false: it came after the round was closed (project::asJudged)
     bool isTerminal = true;
     bool isSelfActing = false;  ///< a limiter or a pressure-independent valve: verified, not matched
     bool isMatchable = true;    ///< takes part in its group's proportion: not self-acting, nor all below it

@@ -46,6 +46,18 @@ class Chronicle {
         for (std::size_t i = m_out.orders.size(); i < project.rounds().size(); ++i) {
             m_out.orders.push_back(usualOrder(project.rounds()[i]));
         }
+        if (project.hasEarlierDesigns()) {
+            for (std::size_t i = 0; i < branches.size(); ++i) {
+                if (isLater(branches[i])) {
+                    m_later.push_back(i);
+                }
+                const Branch* parent = branches[i].parent ? branches.find(*branches[i].parent) : nullptr;
+                // What hangs on a branch that is shut off takes nothing either.
+                if (isLater(branches[i]) && (parent == nullptr || !isLater(*parent))) {
+                    m_out.notInLoopAtStart.push_back(branches[i].id);
+                }
+            }
+        }
         for (std::size_t i = 0; i < project.rounds().size(); ++i) {
             if (isReadValveByValve(project, project.rounds()[i])) {
                 m_out.orders[i] = RoundOrder::AsRead;
@@ -55,7 +67,11 @@ class Chronicle {
 
     History write() {
         for (const std::size_t round : m_project.roundsByNumber()) {
+            joinBefore(round);
             writeRound(round);
+        }
+        if (!m_project.rounds().empty()) {
+            join(m_project.rounds().size() - 1, [](const Branch&) { return true; });
         }
         return std::move(m_out);
     }
@@ -63,6 +79,37 @@ class Chronicle {
   private:
     static bool isOnTable(const curve::ValveCharacteristic& curve, const base::Decimal& setting) {
         return curve.covers(Setting::si(setting.value())) || setting.value() == 0;
+    }
+
+    /// Whether a branch came after a round was closed.
+    static bool isLater(const Branch& branch) {
+        return std::any_of(branch.earlierDesigns.begin(), branch.earlierDesigns.end(),
+                           [](const project::EarlierDesign& design) { return !design.isInLoop; });
+    }
+    /// Joins the later branches that belong to a round.
+    void joinBefore(std::size_t round) {
+        const base::Id& id = m_project.rounds()[round].id;
+        join(round, [&](const Branch& branch) {
+            return std::none_of(
+                branch.earlierDesigns.begin(), branch.earlierDesigns.end(),
+                [&](const project::EarlierDesign& design) { return !design.isInLoop && design.round == id; });
+        });
+    }
+    template <class Belongs>
+    void join(std::size_t round, Belongs belongs) {
+        std::erase_if(m_later, [&](std::size_t branch) {
+            if (!belongs(m_project.branches()[branch])) {
+                return false;
+            }
+            Move move;
+            move.round = round;
+            move.branch = branch;
+            move.from = m_at[branch];
+            move.to = m_at[branch];
+            move.isJoining = true;
+            m_out.moves.push_back(std::move(move));
+            return true;
+        });
     }
 
     static bool hasMove(const Reading& reading) {
@@ -190,6 +237,7 @@ class Chronicle {
 
     const Project& m_project;
     std::vector<std::optional<Setting>> m_at;
+    std::vector<std::size_t> m_later;  ///< branches that are not in the loop yet
     double m_speed = 1;
     bool m_isSpeedKnown = false;
     History m_out;
@@ -215,6 +263,20 @@ History history(const Project& project, std::span<const RoundOrder> orders) {
     return Chronicle(project, orders).write();
 }
 
+void carryOut(const Project& project, const Move& move, LoopState& state) {
+    if (!move.branch) {
+        state.speedFraction = move.speedFractionTo;
+        return;
+    }
+    const base::Id& branch = project.branches()[*move.branch].id;
+    if (move.isJoining) {
+        std::erase(state.closed, branch);
+    }
+    if (move.to) {
+        state.settings[branch] = *move.to;
+    }
+}
+
 LoopState stateAfter(const Project& project, const History& history, std::size_t moves) {
     EXPECTS(moves <= history.moves.size());
     LoopState state;
@@ -225,13 +287,9 @@ LoopState stateAfter(const Project& project, const History& history, std::size_t
             state.settings[project.branches()[i].id] = *history.settingsAtStart[i];
         }
     }
+    state.closed = history.notInLoopAtStart;
     for (std::size_t i = 0; i < moves; ++i) {
-        const Move& move = history.moves[i];
-        if (move.branch) {
-            state.settings[project.branches()[*move.branch].id] = *move.to;
-        } else {
-            state.speedFraction = move.speedFractionTo;
-        }
+        carryOut(project, history.moves[i], state);
     }
     return state;
 }

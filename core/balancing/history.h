@@ -16,7 +16,7 @@ enum class RoundOrder {
     AsRead,     ///< each with its own reading: valve after valve was set and read
 };
 
-/// A valve was moved, or the speed of the pumps was changed.
+/// A valve was moved, the speed of the pumps was changed, or a branch was joined to the loop.
 struct Move {
     std::size_t round = 0;              ///< index into Project::rounds()
     std::optional<std::size_t> branch;  ///< index into Project::branches(); nothing: the pumps' speed
@@ -26,6 +26,7 @@ struct Move {
     double speedFractionFrom = 1.0;
     double speedFractionTo = 1.0;
     std::optional<Id> reading;  ///< that says so; of a branch, or of a pump
+    bool isJoining = false;     ///< the branch was shut off before: it came after the rounds before this one
 };
 
 /// A standing reading with a value, and the state it was taken in.
@@ -44,6 +45,7 @@ struct History {
     /// where the valve has no table.
     std::vector<std::optional<quantity::Setting>> settingsAtStart;
     double speedFractionAtStart = 1.0;  ///< of the pumps, fraction of rated speed
+    std::vector<Id> notInLoopAtStart;   ///< shut off there: branches that came later, without what they feed
     std::vector<Move> moves;
     std::vector<TakenReading> readings;      ///< of branches, in order
     std::vector<TakenReading> pumpReadings;  ///< likewise
@@ -60,10 +62,13 @@ bool isReadValveByValve(const project::Project& project, const project::Round& r
 /// was shut to read what is available there. Where a round was set before it was read, the first setting it
 /// names for a branch holds from its beginning. A round in which tries were logged was read valve by valve.
 /// Of a pump only readings that it ran through count, in the loop as it stands. Readings that are superseded
-/// or struck move nothing. A setting off the valve's table is no move. `orders` by index into
-/// Project::rounds(); rounds beyond its end are understood as usual.
+/// or struck move nothing. A setting off the valve's table is no move. A branch that came
+/// after a round was closed is shut off until the first round that it belongs to, at the latest until now.
+/// `orders` by index into Project::rounds(); rounds beyond its end are understood as usual.
 History history(const project::Project& project, std::span<const RoundOrder> orders = {});
 
+/// Carries a move out in a state.
+void carryOut(const project::Project& project, const Move& move, LoopState& state);
 /// The state after the first `moves` moves.
 LoopState stateAfter(const project::Project& project, const History& history, std::size_t moves);
 

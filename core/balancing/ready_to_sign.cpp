@@ -3,10 +3,12 @@
 #include <algorithm>
 
 #include "core/balancing/checks/check_forms.h"
+#include "core/balancing/design_changes.h"
 #include "core/balancing/index_proof.h"
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/witness.h"
 #include "core/base/term.h"
+#include "core/project/earlier_design.h"
 #include "core/project/names.h"
 #include "core/project/review.h"
 
@@ -69,6 +71,14 @@ void addReadings(const Project& project, const Assessment& assessment, Lines& li
         lines.blocks(kSignUnread, {countText(missing), countText(assessment.terminalCount)});
     } else {
         lines.good(kSignRead, {countText(assessment.terminalCount)});
+    }
+}
+
+/// What the loop has, or should have, that the round could not know.
+void addChanges(const Project& project, const Assessment& assessment, Lines& lines) {
+    for (const base::Fault& change : changesSince(project, assessment.roundNumber)) {
+        change.is(kBranchesAdded) || change.is(kDesignChanged) ? lines.needsReason(change)
+                                                               : lines.warns(*change.form, change.arguments);
     }
 }
 
@@ -281,12 +291,16 @@ void addDeficiencies(const Project& project, Lines& lines) {
 
 std::vector<SignLine> readyToSign(const Project& project, const Assessment& assessment) {
     Lines lines(project);
+    const Round* round = assessment.round ? project.rounds().find(*assessment.round) : nullptr;
+    const auto then = round != nullptr ? project::asJudged(project, *round) : std::nullopt;
+    const Project& judged = then ? *then : project;
     addReadiness(project, assessment, lines);
-    addReadings(project, assessment, lines);
+    addReadings(judged, assessment, lines);
+    addChanges(project, assessment, lines);
     addPeople(project, assessment, lines);
     addRounds(project, assessment, lines);
-    addVerdict(project, assessment, lines);
-    addIndex(project, assessment, lines);
+    addVerdict(judged, assessment, lines);
+    addIndex(judged, assessment, lines);
     addFindings(assessment, lines);
     addDeficiencies(project, lines);
     addComments(project, lines);

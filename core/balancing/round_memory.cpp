@@ -5,6 +5,7 @@
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/round_numbers.h"
 #include "core/balancing/touched_rounds.h"
+#include "core/project/earlier_design.h"
 
 namespace ww::balancing {
 
@@ -88,8 +89,9 @@ void RoundMemory::take(const Project& project, const project::ChangeSet& changes
 
 const detail::RoundNumbers& RoundMemory::before(const Project& project, const project::Round& round) {
     if (m_before == nullptr || m_before->round.id != round.id) {
-        m_before = std::make_shared<const Kept>(project, round.id, detail::LookBack::ForSettings,
-                                                &detail::roundNumbers);
+        const std::optional<Project> then = project::asJudged(project, round);
+        m_before = std::make_shared<const Kept>(then ? *then : project, round.id,
+                                                detail::LookBack::ForSettings, &detail::roundNumbers);
     }
     return m_before->numbers;
 }

@@ -25,8 +25,9 @@ class RoundMemory {
     /// Gives up everything: another job.
     void forget();
 
-    /// The numbers of a round that is looked back at (touched_rounds.h), computed if they are not those that
-    /// are kept. They point into a copy of the job and hold until take(), forget() or the next call.
+    /// The numbers of a round that is looked back at (touched_rounds.h) by the design of its closing,
+    /// computed if they are not those that are kept. They point into a copy of the job and hold until take(),
+    /// forget() or the next call.
     const detail::RoundNumbers& before(const project::Project& project, const project::Round& round);
 
     /// The numbers of the round that is read: what detail::roundNumbers() gives, but only the branches are

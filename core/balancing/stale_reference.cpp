@@ -79,7 +79,9 @@ std::vector<base::Fault> staleReference(const Project& project, const History& h
         history.moves.begin() + static_cast<std::ptrdiff_t>(last->movesBefore), history.moves.end(),
         [&](const Move& move) { return move.branch && concerns(project.tree(), move, reference); });
     if (mover != history.moves.end()) {
-        found.push_back({&kReferenceMovedOver, branch.tag, {project.branches()[*mover->branch].tag}});
+        found.push_back({mover->isJoining ? &kReferenceJoinedOver : &kReferenceMovedOver,
+                         branch.tag,
+                         {project.branches()[*mover->branch].tag}});
     }
     if (before != nullptr) {
         const double design_m3s = project::designFlows(project)[reference].si();

@@ -13,6 +13,8 @@ inline constexpr base::MessageForm kReferenceOld{
 inline constexpr base::MessageForm kReferenceMovedOver{
     "reference_moved_over",
     "the valve of {1} was moved after the reference was read; read the reference again"};
+inline constexpr base::MessageForm kReferenceJoinedOver{
+    "reference_joined_over", "{1} was added after the reference was read; read the reference again"};
 inline constexpr base::MessageForm kReferenceDrifted{"reference_drifted",
                                                      "the reference went from {1} to {2} % of design between "
                                                      "its last two readings, more than the band of {3} %; "
@@ -21,8 +23,8 @@ inline constexpr base::MessageForm kReferenceDrifted{"reference_drifted",
 inline constexpr quantity::Duration kUsualReferenceAge = quantity::Duration::si(30 * 60);
 
 /// What makes a reference unfit to match to at a moment; empty: it is fresh. Subject: its tag. Not read;
-/// older than `limit` (of the wall clock where times are known); a valve of its group or above moved since;
-/// its last two readings further apart than the matching band without a move of its own valve.
+/// older than `limit` (of the wall clock where times are known); a valve of its group or above moved or added
+/// since; its last two readings further apart than the matching band without a move of its own valve.
 std::vector<base::Fault> staleReference(const project::Project& project, const History& history,
                                         std::size_t reference, std::optional<base::Instant> now,
                                         quantity::Duration limit = kUsualReferenceAge);

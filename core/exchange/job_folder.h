@@ -15,7 +15,8 @@
 // eye and read by nobody; where setting_now stands, rows in which nothing was filled in are passed over.
 //
 // What else a job holds stands in optional columns of these tables and in optional tables of its own:
-// load.csv (hours, flow[%]), witness_sample.csv (round, tag), set_points.csv, readiness.csv,
+// load.csv (hours, flow[%]), witness_sample.csv (round, tag), earlier_designs.csv (round, tag, in_loop,
+// design_flow[..]: the design by which a closed round is judged), set_points.csv, readiness.csv,
 // deficiencies.csv, comments.csv, attachments.csv (its files in the folder attachments, named by what they
 // hold), finding_reasons.csv, signed_reports.csv, merge_conflicts.csv, clock_offsets.csv. record_columns.h
 // lists their columns. A cell that names another record holds a tag, a name or a number; a reading is

@@ -137,6 +137,12 @@ Json branchArray(const Project& project) {
     Json out = Json::array();
     for (const std::size_t index : project.tree().walkingOrder()) {
         const project::Branch& branch = project.branches()[index];
+        Json earlier = Json::array();
+        for (const project::EarlierDesign& design : branch.earlierDesigns) {
+            earlier.push_back({{"round", referenceText(project, RecordKind::Round, design.round)},
+                               {"in_loop", design.isInLoop},
+                               {"design_flow", entered(design.designFlow)}});
+        }
         out.push_back(
             withGained({{"tag", branch.tag},
                         {"parent", nameOf(project.branches(), branch.parent, &project::Branch::tag)},
@@ -151,7 +157,8 @@ Json branchArray(const Project& project) {
                         {"side", std::string(project::name(branch.side))},
                         {"upstream_diameters", number(branch.upstreamDiameters)},
                         {"downstream_diameters", number(branch.downstreamDiameters)},
-                        {"return", std::string(project::name(branch.returns))}},
+                        {"return", std::string(project::name(branch.returns))},
+                        {"earlier_designs", std::move(earlier)}},
                        project, branch));
     }
     return out;

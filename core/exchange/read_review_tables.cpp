@@ -141,6 +141,35 @@ void readSample(ImportContext& context) {
     }
 }
 
+void readEarlierDesigns(ImportContext& context) {
+    TableReader table(context.source, "earlier_designs.csv",
+                      {{"round", {}, true},
+                       {"tag", {}, true},
+                       {"in_loop", {}, false},
+                       {"design_flow", Dimension::Flow, false}},
+                      false, context.faults);
+    ReadCells io(table, context);
+    while (table.next()) {
+        std::optional<base::Id> round;
+        std::optional<base::Id> branch;
+        io.refers("round", RecordKind::Round, round);
+        io.refers("tag", RecordKind::Branch, branch);
+        for (const char* column : {"round", "tag"}) {
+            if (table.text(column).empty()) {
+                table.fault(column, kCellMissing);
+            }
+        }
+        project::EarlierDesign design;
+        design.isInLoop = table.yesNo("in_loop", true);
+        design.designFlow = table.measured<quantity::VolumeFlow>("design_flow", Sign::Positive);
+        if (round && branch) {
+            design.round = *round;
+            const std::size_t at = context.branchByTag.find(folded(table.text("tag")))->second;
+            context.branches[at].earlierDesigns.push_back(std::move(design));
+        }
+    }
+}
+
 void takeRow(project::ReadinessLine& line, int row, TableReader&, ImportContext&) {
     line.position = row;
 }
@@ -240,6 +269,7 @@ void ReadCells::file(const char* column, base::SharedBytes& bytes, const std::st
 void readReviewTables(ImportContext& context) {
     readLoad(context);
     readSample(context);
+    readEarlierDesigns(context);
     eachReviewTable([&](const char* file, auto records) {
         using Records = decltype((std::declval<const project::Project&>().*records)());
         using Record = std::remove_cvref_t<decltype(*std::declval<Records>().begin())>;

@@ -83,6 +83,9 @@ void columns(Io& io, R& r) {
     io.cell("reason", r.reason);
     io.cell("readiness", r.readiness);
     io.cell("sample_seed", r.sampleSeed);
+    io.cell("tolerance_low", r.toleranceLow, Sign::Any);
+    io.cell("tolerance_high", r.toleranceHigh, Sign::Any);
+    io.cell("matching_band", r.matchingBand, Sign::NotNegative);
 }
 
 template <class Io, Holds<project::Reading> R>

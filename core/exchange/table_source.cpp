@@ -67,6 +67,7 @@ const std::vector<std::string>& tableFiles() {
                                                  "people.csv",
                                                  "rounds.csv",
                                                  "witness_sample.csv",
+                                                 "earlier_designs.csv",
                                                  "readings.csv",
                                                  "pump_readings.csv",
                                                  "set_points.csv",

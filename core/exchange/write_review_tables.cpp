@@ -74,6 +74,22 @@ CsvTable sampleTable(const Project& project) {
     return table;
 }
 
+CsvTable earlierDesignTable(const Project& project) {
+    CsvTable table(std::vector<std::string>{"round", "tag", "in_loop", "design_flow"});
+    table.setUsualUnit("design_flow", Unit::LitrePerSecond);
+    for (const std::size_t index : project.tree().walkingOrder()) {
+        const project::Branch& branch = project.branches()[index];
+        for (const project::EarlierDesign& design : branch.earlierDesigns) {
+            table.begin();
+            table.add(referenceText(project, RecordKind::Round, design.round));
+            table.add(branch.tag);
+            table.add(std::string(design.isInLoop ? "yes" : "no"));
+            table.add(design.designFlow);
+        }
+    }
+    return table;
+}
+
 }  // namespace
 
 std::string referenceText(const Project& project, RecordKind kind, const base::Id& id) {
@@ -126,6 +142,7 @@ std::vector<NamedTable> reviewTables(const Project& project, FilesBeside& files)
     std::vector<NamedTable> tables;
     tables.emplace_back("load.csv", loadTable(project));
     tables.emplace_back("witness_sample.csv", sampleTable(project));
+    tables.emplace_back("earlier_designs.csv", earlierDesignTable(project));
     eachReviewTable([&](const char* file, auto records) {
         using Record = std::remove_cvref_t<decltype(*(project.*records)().begin())>;
         CsvTable table(columnsOf<Record>());

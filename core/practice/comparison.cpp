@@ -14,7 +14,7 @@ WorkDone workOf(const project::Project& project) {
     WorkDone work;
     work.rounds = static_cast<int>(project.rounds().size());
     for (const balancing::Move& move : balancing::history(project).moves) {
-        work.moves += move.branch ? 1 : 0;
+        work.moves += move.branch && !move.isJoining ? 1 : 0;
     }
     work.readings = static_cast<int>(
         std::count_if(project.readings().begin(), project.readings().end(),

@@ -40,10 +40,17 @@ BranchTree::BranchTree(const RecordTable<Branch>& branches) {
         }
     }
     cutCycles(m_parent);
+    for (std::size_t& parent : m_parent) {
+        while (parent != kNone && !branches[parent].isInLoop) {
+            parent = m_parent[parent];
+        }
+    }
 
-    m_walking.resize(count);
+    m_walking.reserve(count);
     for (std::size_t i = 0; i < count; ++i) {
-        m_walking[i] = i;
+        if (branches[i].isInLoop) {
+            m_walking.push_back(i);
+        }
     }
     std::stable_sort(m_walking.begin(), m_walking.end(), [&](std::size_t a, std::size_t b) {
         return branches[a].position < branches[b].position;

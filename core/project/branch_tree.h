@@ -16,7 +16,8 @@ class BranchTree {
   public:
     static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
 
-    /// A parent that does not exist, or a cycle, counts as fed at the pump.
+    /// A parent that does not exist, or a cycle, counts as fed at the pump. A branch that is not in the loop
+    /// (Branch::isInLoop) is in no list; what it feeds is fed where it is.
     explicit BranchTree(const RecordTable<Branch>& branches);
 
     /// Branches fed at the pump, nearest first: the top group.

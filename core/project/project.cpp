@@ -126,8 +126,17 @@ void Project::put(ValveModel valve) {
     m_valves.put(std::move(valve));
 }
 
+void Project::countEarlierDesigns(const Branch* before, const Branch* after) {
+    const auto has = [](const Branch* branch) {
+        return branch != nullptr && !branch->earlierDesigns.empty();
+    };
+    m_branchesWithEarlierDesigns += has(after) ? 1U : 0U;
+    m_branchesWithEarlierDesigns -= has(before) ? 1U : 0U;
+}
+
 void Project::put(Branch branch) {
     resolveHeads(branch, m_fluid.density());
+    countEarlierDesigns(m_branches.find(branch.id), &branch);
     m_branches.put(std::move(branch));
     m_tree.reset();
     m_shownFlowUnit.reset();
@@ -204,6 +213,7 @@ void Project::eraseValve(const Id& id) {
 }
 
 void Project::eraseBranch(const Id& id) {
+    countEarlierDesigns(m_branches.find(id), nullptr);
     m_branches.erase(id);
     m_tree.reset();
     m_shownFlowUnit.reset();

@@ -97,6 +97,9 @@ class Project {
     /// always.
     quantity::Unit shownFlowUnit() const;
 
+    /// Whether a closed round may be judged by another design than today's (asJudged).
+    bool hasEarlierDesigns() const { return m_branchesWithEarlierDesigns > 0; }
+
     /// The branch tree: built on first use after a change of branches.
     const BranchTree& tree() const;
 
@@ -111,6 +114,8 @@ class Project {
     const Branch* branchTagged(std::string_view tag) const;
 
   private:
+    void countEarlierDesigns(const Branch* before, const Branch* after);
+
     Job m_job;
     RecordTable<ValveModel> m_valves;
     RecordTable<Branch> m_branches;
@@ -130,6 +135,7 @@ class Project {
     RecordTable<MergeConflict> m_mergeConflicts;
     RecordTable<ClockOffset> m_clockOffsets;
 
+    std::size_t m_branchesWithEarlierDesigns = 0;
     fluid::Fluid m_fluid;
     std::unordered_map<Id, curve::ValveCharacteristic> m_characteristics;
     std::unordered_map<Id, curve::PumpCurve> m_pumpCurves;

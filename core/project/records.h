@@ -126,6 +126,15 @@ enum class BalancingPolicy {
 };
 enum class ReturnKind { Direct, Reverse };
 
+/// The design of a branch by which a closed round is judged, where it is another one today.
+struct EarlierDesign {
+    Id round;
+    bool isInLoop = false;                           ///< false: the branch came after the round was closed
+    std::optional<Measured<VolumeFlow>> designFlow;  ///< as Branch::designFlow then
+
+    bool operator==(const EarlierDesign&) const = default;
+};
+
 /// Any part of the distribution that is fed at one point of its parent. A branch without children is a
 /// terminal.
 struct Branch {
@@ -149,6 +158,10 @@ struct Branch {
     BalancingPolicy policy = BalancingPolicy::Unstated;
     std::string policyReason;
     std::string notes;
+    std::vector<EarlierDesign> earlierDesigns;  ///< a round without one is judged by the design above
+    /// False only in a job as it was for a round (asJudged) that was closed before the branch came. Never
+    /// stored.
+    bool isInLoop = true;
 
     bool operator==(const Branch&) const = default;
 };
@@ -265,6 +278,11 @@ struct Round {
     std::string readiness;  ///< of a survey opened while mandatory lines were open: who says so, and why
     std::optional<Decimal> sampleSeed;  ///< of a witness round
     std::vector<SampleRow> sample;      ///< likewise
+    /// The limits by which the round is judged, where those of the job were changed after it was closed: all
+    /// three or none.
+    std::optional<Measured<Ratio>> toleranceLow;
+    std::optional<Measured<Ratio>> toleranceHigh;
+    std::optional<Measured<Ratio>> matchingBand;
 
     bool operator==(const Round&) const = default;
 };

@@ -32,6 +32,16 @@ bool tookPart(const Project& project, const Round& round, std::string_view perso
                [&](const PumpReading& reading) { return reading.round == round.id && isOfPerson(reading); });
 }
 
+std::vector<int> roundsTakenPartIn(const Project& project, std::string_view person) {
+    std::vector<int> numbers;
+    for (const std::size_t index : project.roundsByNumber()) {
+        if (tookPart(project, project.rounds()[index], person)) {
+            numbers.push_back(project.rounds()[index].number);
+        }
+    }
+    return numbers;
+}
+
 std::vector<const Person*> decidersOf(const Project& project, const Round& round) {
     std::vector<const Person*> deciders;
     for (const Person& person : project.people()) {

@@ -17,6 +17,9 @@ bool reviews(const Project& project, std::string_view person);
 /// reading: such a one does not decide on it. The name as in Person::name.
 bool tookPart(const Project& project, const Round& round, std::string_view person);
 
+/// The numbers of the rounds that a person took part in, in their order.
+std::vector<int> roundsTakenPartIn(const Project& project, std::string_view person);
+
 /// Who may decide on a round: those who review and took no part in it, in the order of the job's people.
 std::vector<const Person*> decidersOf(const Project& project, const Round& round);
 

@@ -382,11 +382,12 @@ std::vector<energy::LoadStep> loadOf(const project::Job& job) {
 PumpDecision decidePump(const Project& project, const PumpDecisionOptions& options) {
     const balancing::Assessment read = balancing::assessLast(project);
     balancing::CountedCurve counted = balancing::countedCurve(project, read);
-    if (options.running.empty()) {
+    if (options.running.empty() && !project.hasEarlierDesigns()) {
         return Decision(project, options, read, std::move(counted)).take();
     }
-    const Project chosen = withRunning(project, options.running);
-    const balancing::Assessment picture = balancing::assessLast(chosen);
+    // What was read stands by its own design; what is decided is for the design of today.
+    const Project chosen = options.running.empty() ? project : withRunning(project, options.running);
+    const balancing::Assessment picture = balancing::assessLast(chosen, {.byDesignOfToday = true});
     return Decision(chosen, options, picture, std::move(counted)).take();
 }
 

@@ -68,7 +68,7 @@ PumpPicture pumpPicture(const project::Project& project, const balancing::Resist
         out.circuit = circuitOf(project, *terminal, learned);
     }
     out.devices = deviceList(project);
-    out.setPoints = setPointSheets(project, balancing::assessLast(project));
+    out.setPoints = setPointSheets(project, balancing::assessLast(project, {.byDesignOfToday = true}));
     return out;
 }
 

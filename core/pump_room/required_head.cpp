@@ -53,6 +53,7 @@ std::optional<RequiredHead> measured(const Project& project, quantity::Ratio hea
         const project::Round& round = project.rounds()[*at];
         balancing::AssessOptions options;
         options.numbersOnly = true;
+        options.byDesignOfToday = true;
         const Assessment picture = balancing::assess(project, round.id, options);
         if (!isInProportion(project, picture) || isThrottled(project, round.id)) {
             continue;

@@ -1,10 +1,11 @@
 #include "core/pump_room/zone_change.h"
 
-#include "core/project/edit_label.h"
-
 #include <algorithm>
+#include <cmath>
 #include <unordered_map>
 #include <unordered_set>
+
+#include "core/project/edit_label.h"
 
 namespace ww::pump_room {
 
@@ -222,7 +223,69 @@ class Changer {
     bool m_canBeKept = true;
 };
 
+bool isNamed(const Id& branch, const std::vector<ZoneChange>& changes) {
+    return std::any_of(changes.begin(), changes.end(), [&](const ZoneChange& change) {
+        const auto* flow = std::get_if<ChangeFlow>(&change);
+        return flow != nullptr && flow->branch == branch;
+    });
+}
+
+/// A flow in the unit of another one, with the fewest decimals from that one's on that say it, at most four.
+quantity::Measured<VolumeFlow> typedNear(const quantity::Measured<VolumeFlow>& like, VolumeFlow flow) {
+    constexpr int kMostDecimals = 4;
+    constexpr double kRounding = 1e-7;
+    const double value = flow.in(like.unit);
+    int decimals = like.digits.decimals();
+    while (decimals < kMostDecimals &&
+           std::abs(base::Decimal::fromNumber(value, decimals).value() - value) > kRounding) {
+        ++decimals;
+    }
+    return quantity::measured<VolumeFlow>(base::Decimal::fromNumber(value, decimals), like.unit);
+}
+
 }  // namespace
+
+std::vector<FollowingFlow> followingFlows(const Project& project, const std::vector<ZoneChange>& changes) {
+    const ChangedJob job = changed(project, changes);
+    if (!job.faults.empty()) {
+        return {};
+    }
+    const std::vector<VolumeFlow> before = project::designFlows(project);
+    std::vector<VolumeFlow> after = project::designFlows(job.project);
+    const project::BranchTree& tree = job.project.tree();
+    std::vector<FollowingFlow> following;
+    const auto order = tree.topDown();
+    for (auto at = order.rbegin(); at != order.rend(); ++at) {
+        const Branch& branch = job.project.branches()[*at];
+        const auto old = project.branches().findIndex(branch.id);
+        if (tree.isTerminal(*at) || (old && project.tree().isTerminal(*old))) {
+            continue;
+        }
+        VolumeFlow fed;
+        for (const std::size_t child : tree.children(*at)) {
+            fed += after[child];
+        }
+        if (!branch.designFlow) {
+            after[*at] = fed;
+            continue;
+        }
+        if (!old || isNamed(branch.id, changes)) {
+            continue;
+        }
+        VolumeFlow fedBefore;
+        for (const std::size_t child : project.tree().children(*old)) {
+            fedBefore += before[child];
+        }
+        const double more_m3s = fed.si() - fedBefore.si();
+        auto flow = typedNear(*branch.designFlow, VolumeFlow::si(branch.designFlow->value.si() + more_m3s));
+        if (flow.value.si() > 0 && flow.digits.value() != branch.designFlow->digits.value()) {
+            after[*at] = flow.value;
+            following.push_back({{branch.id, flow}, *branch.designFlow});
+        }
+    }
+    std::reverse(following.begin(), following.end());
+    return following;
+}
 
 ChangedJob changed(const Project& project, const std::vector<ZoneChange>& changes) {
     return Changer(project).take(changes);

@@ -21,7 +21,7 @@ struct AddBranch {
 struct RemoveBranch {
     Id branch;
 };
-/// Another design flow of a terminal.
+/// Another design flow of a branch.
 struct ChangeFlow {
     Id branch;
     quantity::Measured<VolumeFlow> flow;
@@ -64,5 +64,17 @@ struct ChangedJob {
 /// design flow which changes is restated at the new one, by the square law; the run to a take-off that is
 /// taken away becomes part of the next one's. An added branch's run is new pipe; the runs of others stay.
 ChangedJob changed(const project::Project& project, const std::vector<ZoneChange>& changes);
+
+/// The design flow of a branch that feeds others, before and as it follows what these come to need.
+struct FollowingFlow {
+    ChangeFlow change;
+    quantity::Measured<VolumeFlow> before;
+};
+
+/// The branches above what the changes concern that have a design flow of their own, nearest the pump first:
+/// each would change by as much as what it feeds. Empty where none has one, the changes name it themselves,
+/// or they cannot be carried out.
+std::vector<FollowingFlow> followingFlows(const project::Project& project,
+                                          const std::vector<ZoneChange>& changes);
 
 }  // namespace ww::pump_room

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/balancing/assess.h"
+#include "core/balancing/design_changes.h"
 #include "core/exchange/job_sheets.h"
 #include "core/exchange/spreadsheet_source.h"
 #include "core/project/names.h"
@@ -23,6 +24,9 @@ using spreadsheet::WrittenCell;
 constexpr std::size_t kMostLines = 24;
 
 std::string stateWord(const BranchResult& result) {
+    if (!result.isInLoop) {
+        return "added later";
+    }
     switch (result.state) {
         case balancing::State::NotRead:
             return "not read";
@@ -139,6 +143,9 @@ spreadsheet::WrittenSheet summarySheet(const project::Project& project) {
         sheet.rows.push_back(
             {base::english(detail::say(detail::kAcceptanceLabel)) + ": " +
              base::english(detail::acceptanceText(project, project.rounds().at(*last.round)))});
+    }
+    for (const base::Fault& change : balancing::changesSince(project, 0)) {
+        sheet.rows.push_back({base::english(change)});
     }
     sheet.rows.push_back({std::string("Of target round by round stands in the last columns, in percent.")});
     sheet.boldRows = {0, 2};

@@ -4,6 +4,7 @@
 
 #include "core/balancing/assess.h"
 #include "core/base/expects.h"
+#include "core/project/earlier_design.h"
 #include "core/project/review.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/record_words.h"
@@ -173,15 +174,23 @@ Report buildOfPump(const project::Project& project, const ReportOptions& options
     return ofPump(project, options, std::move(given));
 }
 
-Report build(const project::Project& project, const ReportOptions& options) {
+Report build(const project::Project& today, const ReportOptions& given) {
     Report report;
-    RoundsOfReport rounds = roundsOf(project, options.round);
+    ReportOptions options = given;
+    RoundsOfReport rounds = roundsOf(today, options.round);
+    const project::Round* reported = project::lastOwnRound(today, options.round);
+    const auto then = reported != nullptr ? project::asJudged(today, *reported) : std::nullopt;
+    const project::Project& project = then ? *then : today;
+    if (then) {
+        options.pumps.reset();  // of the job as it stands today
+    }
     const balancing::Assessment last = judge(project, options, rounds, report);
     std::vector<Section> ofPumps = pumpSections(project, *report.pumps);
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, ofPumps);
     source.curve = report.pumps->decision.curve;
     source.steps = options.roundSteps;
+    source.today = &today;
     report.titleLines = titleLines(source);
     const int signedBefore = highestRevision(project);
     report.revision = signedBefore + 1;

@@ -105,8 +105,8 @@ struct ReportOptions {
     /// Every step of review of every round, oldest first (workbook::roundSteps): the project knows the last
     /// ones alone. Steps of rounds that the report is not about are left out.
     std::vector<project::RoundStep> roundSteps;
-    /// What was computed of the pumps, where that was done already; it must be of the same project. Nothing:
-    /// build() computes it.
+    /// What was computed of the pumps, where that was done already; it must be of the same project. Nothing,
+    /// or a reported round that is judged by another design than today's: build() computes it.
     std::shared_ptr<const pump_room::PumpPicture> pumps;
 };
 
@@ -134,9 +134,10 @@ struct Report {
     std::shared_ptr<const pump_room::PumpPicture> pumps;  ///< for the figures; not null after build()
 };
 
-/// Builds the report. The final round is the last one that is no witness round; a witness round is compared
-/// with it in a section of its own. Pure; equal input gives an equal report.
-Report build(const project::Project& project, const ReportOptions& options);
+/// Builds the report, by the design and the limits by which its last round is judged. The final round is the
+/// last one that is no witness round; a witness round is compared with it in a section of its own. Pure;
+/// equal input gives an equal report.
+Report build(const project::Project& today, const ReportOptions& given);
 
 /// Of the same report the rounds and the sections of the pump and the index circuit alone, in a fraction of
 /// the time: what a screen shows of it.

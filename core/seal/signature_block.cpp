@@ -9,6 +9,7 @@ constexpr base::MessageForm kSigner{"seal_signer", "{1}"};
 constexpr base::MessageForm kClock{"seal_clock", "{1} (clock of the signing computer)"};
 constexpr base::MessageForm kWhereToCheck{"seal_where_to_check",
                                           "Check with your PDF viewer's signature panel."};
+constexpr base::MessageForm kReviewOfOwn{"seal_review_of_own", "read or sent these rounds too: {1}"};
 
 }  // namespace
 
@@ -17,10 +18,15 @@ BlockText waitingText(Role role) {
     return {{&meaning(role), {}, {}}, {{&waiting, {}, {}}}, true};
 }
 
-BlockText signedText(Role role, const std::string& signer, const base::Instant& time) {
-    return {{&meaning(role), {}, {}},
-            {{&kSigner, {}, {signer}}, {&kClock, {}, {shownTime(time)}}, {&kWhereToCheck, {}, {}}},
-            false};
+BlockText signedText(Role role, const std::string& signer, const base::Instant& time,
+                     const std::string& ownRounds) {
+    BlockText text{{&meaning(role), {}, {}}, {{&kSigner, {}, {signer}}}, false};
+    if (!ownRounds.empty()) {
+        text.lines.push_back({&kReviewOfOwn, {}, {ownRounds}});
+    }
+    text.lines.push_back({&kClock, {}, {shownTime(time)}});
+    text.lines.push_back({&kWhereToCheck, {}, {}});
+    return text;
 }
 
 std::string shownTime(const base::Instant& time) {

@@ -51,6 +51,9 @@ inline constexpr const char* kTableOf<OwnedRow<project::LoadRow>> = "job_load_ro
 template <>
 inline constexpr const char* kTableOf<OwnedRow<project::SampleRow>> = "round_sample";
 
+template <>
+inline constexpr const char* kTableOf<OwnedRow<project::EarlierDesign>> = "earlier_designs";
+
 /// The column that names the owner of a row.
 template <class Row>
 constexpr const char* kOwnerColumnOf = nullptr;
@@ -62,6 +65,8 @@ template <>
 inline constexpr const char* kOwnerColumnOf<project::LoadRow> = "job";
 template <>
 inline constexpr const char* kOwnerColumnOf<project::SampleRow> = "round";
+template <>
+inline constexpr const char* kOwnerColumnOf<project::EarlierDesign> = "branch";
 
 /// Rows that belong to a record, in a table of their own. Only such records have an overload.
 template <Like<project::ValveModel> R>
@@ -75,6 +80,10 @@ auto& rowsOf(R& r) {
 template <Like<project::Job> R>
 auto& rowsOf(R& r) {
     return r.loadRows;
+}
+template <Like<project::Branch> R>
+auto& rowsOf(R& r) {
+    return r.earlierDesigns;
 }
 template <Like<project::Round> R>
 auto& rowsOf(R& r) {
@@ -244,6 +253,9 @@ void fields(Io& io, R& r) {
     io.field("reason", r.reason);
     io.field("readiness", r.readiness);
     io.field("sample_seed", r.sampleSeed);
+    io.field("tolerance_low", r.toleranceLow);
+    io.field("tolerance_high", r.toleranceHigh);
+    io.field("matching_band", r.matchingBand);
 }
 
 template <class Io, Like<project::Reading> R>
@@ -330,6 +342,14 @@ void fields(Io& io, R& r) {
     io.field("round", r.owner);
     io.field("position", r.position);
     io.field("branch", r.row.branch);
+}
+template <class Io, Like<OwnedRow<project::EarlierDesign>> R>
+void fields(Io& io, R& r) {
+    io.field("branch", r.owner);
+    io.field("position", r.position);
+    io.field("round", r.row.round);
+    io.field("is_in_loop", r.row.isInLoop);
+    io.field("design_flow", r.row.designFlow);
 }
 
 /// Collects the columns that fields() names: one, or two for values with a unit and for moments.

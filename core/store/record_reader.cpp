@@ -167,7 +167,7 @@ base::Result<project::Project> readProject(const Database& database) {
         &readAllWithRows<project::Pump>,
         &readAll<project::Instrument>,
         &readAll<project::Person>,
-        &readAll<project::Branch>,
+        &readAllWithRows<project::Branch>,
         &readAllWithRows<project::Round>,
         &readAll<project::Reading>,
         &readAll<project::PumpReading>,

@@ -107,6 +107,8 @@ std::string_view ownerColumnOf(project::RecordKind kind) {
             return kOwnerColumnOf<project::PumpTableRow>;
         case project::RecordKind::Job:
             return kOwnerColumnOf<project::LoadRow>;
+        case project::RecordKind::Branch:
+            return kOwnerColumnOf<project::EarlierDesign>;
         case project::RecordKind::Round:
             return kOwnerColumnOf<project::SampleRow>;
         default:

@@ -38,6 +38,8 @@ constexpr std::array kPatterns{
     NamePattern{"job_load_rows", "SELECT 'load row ' || (?2+1) || ' of job ' || name FROM job WHERE id=?1"},
     NamePattern{"round_sample",
                 "SELECT 'sample row ' || (?2+1) || ' of round ' || number FROM rounds WHERE id=?1"},
+    NamePattern{"earlier_designs",
+                "SELECT 'earlier design ' || (?2+1) || ' of branch ' || tag FROM branches WHERE id=?1"},
     NamePattern{"set_points", "SELECT 'set-point of sensor ' || sensor FROM set_points WHERE id=?1"},
     NamePattern{"readiness", "SELECT 'readiness line ' || (position+1) FROM readiness WHERE id=?1"},
     NamePattern{"deficiencies", "SELECT 'deficiency ' || number FROM deficiencies WHERE id=?1"},

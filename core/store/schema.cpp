@@ -29,6 +29,7 @@ constexpr std::array kTables{
     RecordedTable{"pump_readings", RecordKind::PumpReading},
     RecordedTable{"job_load_rows", RecordKind::Job, true, 2},
     RecordedTable{"round_sample", RecordKind::Round, true, 2},
+    RecordedTable{"earlier_designs", RecordKind::Branch, true, 2},
     RecordedTable{"set_points", RecordKind::SetPoint},
     RecordedTable{"readiness", RecordKind::ReadinessLine},
     RecordedTable{"deficiencies", RecordKind::Deficiency},

@@ -15,9 +15,9 @@ namespace ww::store {
 /// "WWJ1": marks the file as a workbook (byte 68 of the file).
 inline constexpr std::int64_t kApplicationId = 0x57574A31;
 /// The schema that this program writes.
-inline constexpr int kSchemaVersion = 5;
+inline constexpr int kSchemaVersion = 6;
 /// The first version of the program that writes this schema; kept in the file for older programs to name.
-inline constexpr std::string_view kSchemaNeeds = "0.4.0";
+inline constexpr std::string_view kSchemaNeeds = "0.5.0";
 
 /// The key in the table meta of the workbook's identity, the same in all its copies.
 inline constexpr std::string_view kWorkbookIdKey = "workbook_id";
@@ -39,10 +39,12 @@ const RecordedTable* recordedTable(std::string_view name);
 base::Outcome createSchemaOne(Database& database);
 
 /// The digest of the tables of kSchemaVersion as the steps of migration.h make them. A file with this digest
-/// needs nothing to be compared with; one without it (another SQLite may write a step's words another way) is.
+/// needs nothing to be compared with; one without it (another SQLite may write a step's words another way)
+/// is.
 inline constexpr std::string_view kCurrentSchemaDigest =
-    "c9da0019558f96fccf166b765b441e13d73ddef6a66ea5f888cbfb494e63ace2";
-/// SHA-256 over the names and the SQL of all tables, indices, views and triggers, in the order of their names.
+    "cbdf9bbdd75a9086007d2a9684f1d890b2170f4f5ea89bc0bc5d7e2308583190";
+/// SHA-256 over the names and the SQL of all tables, indices, views and triggers, in the order of their
+/// names.
 base::Result<std::string> schemaDigest(const Database& database);
 
 /// Whether the tables are exactly those of kSchemaVersion, word for word; else what differs.

@@ -9,6 +9,7 @@
 #include "core/store/record_reader.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/edit_rules.h"
+#include "core/workbook/kept_designs.h"
 #include "core/workbook/merge_settlement.h"
 #include "core/workbook/workbook_state.h"
 
@@ -337,7 +338,11 @@ class Workbook::State::Choosing {
         const bool isBroken = refused && (refused->is(kReferenceMissing) || refused->is(kNameTaken) ||
                                           refused->is(kRoundNumberTaken) || refused->is(kSequenceTaken) ||
                                           refused->is(kFedFromItself));
-        return isBroken ? Outcome(*refused) : Outcome(Done{});
+        if (isBroken) {
+            return *refused;
+        }
+        const std::optional<Edit> kept = withKeptDesigns(m_state.project, edit);
+        return kept ? write(m_state.writer, *kept) : Outcome(Done{});
     }
 
     State& m_state;

@@ -8,6 +8,7 @@
 
 #include "core/base/digest.h"
 #include "core/workbook/conflict_parts.h"
+#include "core/workbook/kept_designs.h"
 #include "core/workbook/merge_readings.h"
 
 namespace ww::workbook {
@@ -81,6 +82,9 @@ class Settling {
         settleNumbers(m_sides.merged.deficiencies());
         settleRevisions();
         openRings();
+        for (const AnyRecord& record : keptOfSides(m_sides.ours, m_sides.theirs, m_after)) {
+            note(record);
+        }
         for (auto& [id, record] : m_put) {
             m_settlement.put.push_back(std::move(record));
         }

@@ -43,7 +43,7 @@ struct Settlement {
 
 /// Neither side's values are changed but: sequences of readings follow the time; the incoming one of two
 /// equal names or numbers gets another; readings that a sent or accepted round has not seen are struck until
-/// a person picks; a ring of branches is opened again.
+/// a person picks; a ring of branches is opened again; a round that one side closed keeps that side's design.
 Settlement settle(const MergeSides& sides);
 
 /// The same on both laptops, whichever merges: from the record, the field and both contents in any order.

@@ -22,6 +22,9 @@ void eachReference(const AnyRecord& any, const std::function<void(RecordKind, co
     if (const auto* branch = std::get_if<Branch>(&any)) {
         visitOptional(RecordKind::Branch, branch->parent);
         visitOptional(RecordKind::ValveModel, branch->valve);
+        for (const project::EarlierDesign& design : branch->earlierDesigns) {
+            visit(RecordKind::Round, design.round);
+        }
     } else if (const auto* reading = std::get_if<Reading>(&any)) {
         visit(RecordKind::Round, reading->round);
         visit(RecordKind::Branch, reading->branch);

@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include "core/project/edit_label.h"
+#include "core/project/review.h"
 #include "core/seal/sign_report.h"
 #include "core/seal/verify_report.h"
 #include "core/store/file_steps.h"
@@ -174,6 +175,16 @@ ReportState stateOf(const Workbook& workbook, const project::SignedReport& repor
     return stateOf(workbook, seal::ReportBinding{workbook.workbookId().text(), report.journalDigest});
 }
 
+std::string ownRounds(const project::Project& project, seal::Role role, const std::string& signer) {
+    std::string numbers;
+    if (role == seal::Role::Supervisor) {
+        for (const int number : project::roundsTakenPartIn(project, signer)) {
+            numbers += (numbers.empty() ? "" : ", ") + std::to_string(number);
+        }
+    }
+    return numbers;
+}
+
 base::Result<project::SignedReport> signReport(Workbook& workbook, const SigningRequest& request) {
     const base::Instant now = workbook.now();
     if (workbook.isReadOnly()) {
@@ -193,8 +204,10 @@ base::Result<project::SignedReport> signReport(Workbook& workbook, const Signing
     if (!size) {
         return size.fault();
     }
-    const seal::BlockDrawing drawing =
-        request.draw(seal::signedText(request.role, request.identity.facts().name, now), *size);
+    const std::string& signer = request.identity.facts().name;
+    const seal::BlockDrawing drawing = request.draw(
+        seal::signedText(request.role, signer, now, ownRounds(workbook.project(), request.role, signer)),
+        *size);
     const auto signedPdf = seal::signReport(*report, request.identity, {request.role, now, drawing});
     if (!signedPdf) {
         return signedPdf.fault();

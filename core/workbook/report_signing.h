@@ -50,6 +50,11 @@ struct SigningRequest {
 /// free or holds anything else.
 std::optional<base::Fault> refusalToReplaceSigned(const std::filesystem::path& target);
 
+/// The numbers of the rounds that a signer read or sent, with commas between them, where the signature says
+/// that somebody reviewed them; empty: none. Such a signature is not refused, it is told: a firm may be
+/// small.
+std::string ownRounds(const project::Project& project, seal::Role role, const std::string& signer);
+
 /// Signs: a new report where `out` is free or holds no signed report, otherwise the report there, if it is of
 /// this workbook as it stands now (notes of signatures aside). The file appears whole or not at all; on any
 /// fault it stays as it was. Gives the record that was put into the workbook.

@@ -16,6 +16,7 @@
 #include "core/store/schema.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/edit_rules.h"
+#include "core/workbook/kept_designs.h"
 #include "core/workbook/workbook_state.h"
 
 namespace ww::workbook {
@@ -173,7 +174,9 @@ Result<ChangeSet> Workbook::apply(const Edit& edit) {
         return *refused;
     }
     const Action action{edit.label, {}, {}, edit.canUndo && !movesReview(m_state->project, edit)};
-    return m_state->carryOut(action, &edit, [&] { return write(m_state->writer, edit); });
+    const std::optional<Edit> kept = withKeptDesigns(m_state->project, edit);
+    const Edit& whole = kept ? *kept : edit;
+    return m_state->carryOut(action, &whole, [&] { return write(m_state->writer, whole); });
 }
 
 Result<ChangeSet> Workbook::undo() {

@@ -80,6 +80,36 @@ TEST(CheckCommandTest, TextShowsDigitsAsTyped) {
     EXPECT_NE(typed.out.find(" 2.85 "), std::string::npos);
 }
 
+TEST(CheckCommandTest, ABranchThatCameLaterIsNoPartOfAClosedRound) {
+    JobTables tables;
+    tables.append("branches.csv", "T3,R1,attic,manual,6,2,8,V,1,4\n");
+    tables.put("rounds.csv",
+               "round,kind,state,opened,closed,tolerance_low[%],tolerance_high[%],matching_band[%]\n"
+               "1,survey,closed,,,,,\n2,final,closed,,,-10,10,3\n");
+    tables.put("earlier_designs.csv",
+               "round,tag,in_loop,design_flow[gpm]\n1,T3,no,\n2,T3,no,\n1,R1,yes,30\n2,R1,yes,30\n");
+    tables.replace("branches.csv", "R1,,riser,none,30", "R1,,riser,none,36");
+    const TemporaryFolder folder;
+    const CommandJob job(tables.writeTo(folder));
+    EXPECT_EQ(job.run("verify").status, 0);
+    const Json json = job.json("check", {"--round", "2"});
+    EXPECT_NEAR(json.at("total_design_m3s").get<double>(), 30 * 6.30902e-5, 1e-7);
+    EXPECT_EQ(json.at("branches").back().at("tag"), "T3");
+    EXPECT_EQ(json.at("branches").back().at("in_loop"), false);
+    ASSERT_EQ(json.at("changed_since").size(), 3u);
+    EXPECT_EQ(json.at("changed_since")[0].at("code"), "branches_added_after_round");
+    EXPECT_EQ(json.at("changed_since")[1].at("code"), "design_changed_after_round");
+    EXPECT_EQ(json.at("changed_since")[2].at("code"), "limits_changed_after_round");
+    const CommandRun text = job.run("check", {"--round", "2"});
+    EXPECT_NE(text.out.find("of 2 terminals"), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("added later"), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("Changed since\n  branches added after round 2 was closed: T3 6 gpm"),
+              std::string::npos)
+        << text.out;
+    EXPECT_EQ(job.run("export", {"--csv", folder.file("out")}).status, 0);
+    EXPECT_EQ(CommandJob(folder.file("out")).json("check"), job.json("check"));
+}
+
 TEST(CheckCommandTest, LimiterKnownByItsRangeAlone) {
     JobTables tables;
     tables.replace("valves.csv", "V,1,turns,4,12,0.3,5\n", "V,1,turns,4,12,0.3,5\nL,15,,,,2.0,\n");

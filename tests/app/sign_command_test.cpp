@@ -71,6 +71,17 @@ TEST_F(SignCommand, BothSignAndTheReportIsIntact) {
     EXPECT_EQ(runCommand({"verify", file}).status, 0);
 }
 
+TEST_F(SignCommand, AReviewerWhoReadTheRoundsIsToldAndSigns) {
+    const auto now = *base::Instant::fromText("2026-03-02T08:00:00Z");
+    folder.write("a.p12", *seal::makeSelfMade({"A. Fields", "", 5}, "valve and pump", now));
+    EXPECT_EQ(sign("a.p12", "technician").err.find("read or sent"), std::string::npos);
+    const auto run = sign("a.p12", "supervisor");
+    EXPECT_EQ(run.status, 0) << run.err;
+    EXPECT_NE(run.err.find("A. Fields read or sent rounds 1, 2 and signs as reviewer; the report tells it"),
+              std::string::npos)
+        << run.err;
+}
+
 TEST_F(SignCommand, AChangedReportIsTold) {
     ASSERT_EQ(sign("t.p12", "technician").status, 0);
     std::string bytes = folder.read("r.pdf");

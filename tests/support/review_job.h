@@ -53,6 +53,8 @@ inline std::vector<project::AnyRecord> enrichedRecords(const project::Project& j
     near.policy = project::BalancingPolicy::NotBalanced;
     near.policyReason = "one of a kind";
     near.notes = "behind the panel";
+    near.earlierDesigns = {
+        {ids.round, true, quantity::measured<quantity::VolumeFlow>(digits("0.42"), Unit::LitrePerSecond)}};
 
     project::Pump pump = job.pumps().at(ids.pump);
     pump.arrangement = project::PumpArrangement::Series;
@@ -90,6 +92,9 @@ inline std::vector<project::AnyRecord> enrichedRecords(const project::Project& j
     round.readiness = "K. Moor: strainers follow on Monday";
     round.sampleSeed = digits("42");
     round.sample = {{ids.near}, {ids.far}};
+    round.toleranceLow = ratio("-8");
+    round.toleranceHigh = ratio("12.5");
+    round.matchingBand = ratio("4");
 
     project::Reading reading = job.readings().at(ids.first);
     reading.purpose = project::ReadingPurpose::ShutValve;

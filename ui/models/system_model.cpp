@@ -26,6 +26,11 @@ SystemModel::SystemModel(WorkbookBridge& bridge, QObject* parent)
 std::vector<SystemModel::Row> SystemModel::rowsNow() const {
     const project::Project& project = m_bridge.project();
     const project::BranchTree& tree = project.tree();
+    const std::vector<quantity::VolumeFlow> designs = project::designFlows(project);
+    quantity::VolumeFlow total;
+    for (const std::size_t terminal : tree.terminals()) {
+        total += designs[terminal];
+    }
     std::vector<Row> rows;
     rows.reserve(tree.size());
     // Depth first without recursion: a tree may be as deep as it is long.
@@ -36,7 +41,9 @@ std::vector<SystemModel::Row> SystemModel::rowsNow() const {
     while (!open.empty()) {
         const auto [branch, depth] = open.back();
         open.pop_back();
-        rows.push_back({branch, project.branches()[branch].id, depth});
+        const double share = total.si() > 0 ? designs[branch] / total : 0;
+        rows.push_back(
+            {branch, project.branches()[branch].id, depth, designs[branch], quantity::Ratio::si(share)});
         const auto children = tree.children(branch);
         for (auto child = children.rbegin(); child != children.rend(); ++child) {
             open.emplace_back(*child, depth + 1);
@@ -62,7 +69,7 @@ void SystemModel::refresh(const project::ChangeSet& changes) {
     if (!isShown) {
         return;  // readings do not change what was designed
     }
-    const std::vector<Row> now = rowsNow();
+    std::vector<Row> now = rowsNow();
     const bool isSameTree =
         std::equal(now.begin(), now.end(), m_rows.begin(), m_rows.end(), [](const Row& a, const Row& b) {
             return a.id == b.id && a.depth == b.depth && a.branch == b.branch;
@@ -71,6 +78,7 @@ void SystemModel::refresh(const project::ChangeSet& changes) {
         reset();
         return;
     }
+    m_rows = std::move(now);
     if (!m_rows.empty()) {
         // One design flow changes every target share.
         emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
@@ -102,7 +110,6 @@ QString SystemModel::cellText(const Row& row, int column) const {
     const project::Branch& branch = project.branches()[row.branch];
     const project::ValveModel* valve = branch.valve ? project.valves().find(*branch.valve) : nullptr;
     const curve::ValveCharacteristic* curve = project.characteristicOf(branch);
-    const balancing::BranchResult& result = m_bridge.assessment().branches[row.branch];
     switch (column) {
         case Tag:
             return QString::fromStdString(branch.tag);
@@ -129,10 +136,9 @@ QString SystemModel::cellText(const Row& row, int column) const {
             if (branch.designFlow) {
                 return text::entered(branch.designFlow);
             }
-            return text::flow(result.designFlow, project) + QChar(0xA0) +
-                   text::symbol(text::flowUnit(project));
+            return text::flow(row.design, project) + QChar(0xA0) + text::symbol(text::flowUnit(project));
         case TargetShare:
-            return text::percent(result.targetShare);
+            return text::percent(row.targetShare);
         case RunLoss:
             return text::entered(branch.runLoss);
         case CircuitLoss:

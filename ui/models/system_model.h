@@ -47,6 +47,8 @@ class SystemModel : public QAbstractTableModel {
         std::size_t branch;
         base::Id id;
         int depth;
+        quantity::VolumeFlow design;  ///< as designed today, whatever the last round is judged by
+        quantity::Ratio targetShare;  ///< likewise
     };
 
     void refresh(const project::ChangeSet& changes);

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <span>
 
+#include "core/project/earlier_design.h"
 #include "ui/report/page_builder.h"
 #include "ui/report/page_size.h"
 #include "ui/report/report_figures.h"
@@ -201,8 +202,11 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
     return *layOut(report, project, Watch());
 }
 
-std::optional<ReportPages> layOut(const ww::report::Report& report, const project::Project& project,
+std::optional<ReportPages> layOut(const ww::report::Report& report, const project::Project& today,
                                   const Watch& watch) {
+    const project::Round* reported = today.roundNumbered(report.roundNumber);
+    const auto then = reported != nullptr ? project::asJudged(today, *reported) : std::nullopt;
+    const project::Project& project = then ? *then : today;
     ReportPages laid;
     laid.isLetter = project.job().units == project::UnitSystem::US;
     PageBuilder builder(laid.isLetter, false, watch);

@@ -59,6 +59,7 @@ std::map<std::string, QString, std::less<>> wordsOfColumns() {
         {"drive", ColumnText::tr("Has a drive")},
         {"due", ColumnText::tr("Due")},
         {"efficiency", ColumnText::tr("Efficiency")},
+        {"earlier_designs", ColumnText::tr("Earlier design flows")},
         {"elevation", ColumnText::tr("Height")},
         {"evidence", ColumnText::tr("Evidence")},
         {"field", ColumnText::tr("Field")},

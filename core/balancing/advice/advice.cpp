@@ -294,8 +294,9 @@ class Adviser {
     void findIndexSteps() {
         const LoopState& present = m_learned.present;
         if (m_confirmed) {
-            m_out.indexSteps = indexSteps(m_project, assess(m_project, m_project.lastRound()->id), present,
-                                          m_learned.resistances, m_steps);
+            m_out.indexSteps =
+                indexSteps(m_project, assess(m_project, m_project.lastRound()->id, {.byDesignOfToday = true}),
+                           present, m_learned.resistances, m_steps);
         } else if (m_out.isReady() && m_learned.doubtful.empty()) {
             m_out.indexSteps = indexStepsLeft(m_project, present, m_learned.resistances, m_steps);
         }

@@ -183,7 +183,7 @@ std::vector<IndexStep> indexStepsLeft(const project::Project& project, const Loo
     if (round == nullptr) {
         return {};
     }
-    const Assessment assessment = assess(project, round->id);
+    const Assessment assessment = assess(project, round->id, {.byDesignOfToday = true});
     LoopState state = present;
     for (const BranchResult& each : assessment.branches) {
         if (each.setting) {

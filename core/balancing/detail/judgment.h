@@ -13,8 +13,8 @@ const project::Round* previousRound(const project::Project& project, const proje
 /// The round before the judged one, computed when something first asks for it.
 class Before {
   public:
-    /// A null round has none before it. What `memory` keeps is not computed again; null where nothing is
-    /// kept.
+    /// `project` is the job of today: the round before has a design of its own. A null round has none before
+    /// it. What `memory` keeps is not computed again; null where nothing is kept.
     Before(const project::Project& project, const project::Round* round, RoundMemory* memory);
     /// Null where there is no round before.
     const RoundNumbers* numbers();
@@ -23,7 +23,8 @@ class Before {
     const project::Project& m_project;
     const project::Round* m_round;
     RoundMemory* m_memory;
-    std::optional<RoundNumbers> m_own;  ///< where nothing is kept
+    std::optional<project::Project> m_then;  ///< the job as the round before is judged, where not as today
+    std::optional<RoundNumbers> m_own;       ///< where nothing is kept
 };
 
 /// Whether a share lies within the matching band of the job.

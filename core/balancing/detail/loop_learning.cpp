@@ -192,12 +192,7 @@ class Builder {
             if (moves == m_history.moves.size()) {
                 return;
             }
-            const Move& move = m_history.moves[moves++];
-            if (move.branch) {
-                state.settings[m_project.branches()[*move.branch].id] = *move.to;
-            } else {
-                state.speedFraction = move.speedFractionTo;
-            }
+            carryOut(m_project, m_history.moves[moves++], state);
         }
     }
 

@@ -39,6 +39,14 @@ void fillDesign(const Project& project, const BranchTree& tree, RoundNumbers& ou
             out.totalDesign += result.designFlow;
         }
     }
+    for (std::size_t i = 0; i < out.branches.size(); ++i) {
+        if (BranchResult& result = out.branches[i]; !project.branches()[i].isInLoop) {
+            result.branch = i;
+            result.isInLoop = false;
+            result.isTerminal = false;
+            result.isMatchable = false;
+        }
+    }
 }
 
 void fillSetting(const Project& project, const Branch& branch, const BranchReadings& readings,

@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "core/balancing/detail/judgment.h"
+#include "core/project/earlier_design.h"
 #include "core/project/review.h"
 
 namespace ww::balancing::detail {
@@ -76,7 +77,8 @@ const RoundNumbers* Before::numbers() {
         return &m_memory->before(m_project, *m_round);
     }
     if (!m_own) {
-        m_own = roundNumbers(m_project, m_round, LookBack::ForSettings);
+        m_then = project::asJudged(m_project, *m_round);
+        m_own = roundNumbers(m_then ? *m_then : m_project, m_round, LookBack::ForSettings);
     }
     return &*m_own;
 }

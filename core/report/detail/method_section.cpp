@@ -129,6 +129,7 @@ Section methodSection(const Source& source) {
          say(kUnitsText, {printed(source.display.flowUnit()), printed(source.display.headUnit())})},
         fluidFact(source),
     };
+    section.statements = changesOf(source, 0, source.last.roundNumber - 1);
     if (source.project.people().empty()) {
         section.facts.push_back({say(kPeopleLabel), say(kNoPeople)});
     } else {

@@ -246,6 +246,11 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
         }
     }
     section.statements = source.hasRound() ? source.last.reasons : std::vector<Statement>{};
+    if (source.hasRound()) {
+        for (Statement& change : changesOf(source, source.last.roundNumber, source.last.roundNumber)) {
+            section.statements.push_back(std::move(change));
+        }
+    }
     section.closing.push_back(say(kDisclaimer, {std::to_string(kMethod)}));
     return section;
 }

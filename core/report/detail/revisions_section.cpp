@@ -119,6 +119,17 @@ Table signaturesTable(const std::vector<const project::SignedReport*>& all) {
     return table;
 }
 
+/// The rounds that the signer of a review read or sent; empty: none, or a signature for the readings.
+std::string ownRounds(const Project& project, const project::SignedReport& report) {
+    std::string numbers;
+    if (report.role == "supervisor") {
+        for (const int number : project::roundsTakenPartIn(project, report.signer)) {
+            numbers += (numbers.empty() ? "" : ", ") + std::to_string(number);
+        }
+    }
+    return numbers;
+}
+
 }  // namespace
 
 Section revisionsSection(const Source& source) {
@@ -149,6 +160,13 @@ Section revisionsSection(const Source& source) {
         section.closing.push_back(say(kNoSignatures));
     } else {
         section.tables.push_back(signaturesTable(all));
+        for (const project::SignedReport* report : all) {
+            const std::string own = ownRounds(source.project, *report);
+            if (!own.empty()) {
+                section.closing.push_back(
+                    say(kReviewOfOwn, {std::to_string(report->revision), report->signer, own}));
+            }
+        }
     }
     return section;
 }

@@ -43,6 +43,8 @@ struct Source {
     std::optional<CountedExcess> excess = {};        ///< nothing where no decision can be made
     balancing::CountedCurve curve = {};              ///< of the pump, that all its numbers count
     std::span<const project::RoundStep> steps = {};  ///< of review, of all rounds, oldest first
+    /// The job as it stands, where `project` is the job as the reported round is judged; null: the same.
+    const Project* today = nullptr;
 
     bool hasRound() const { return !rounds.empty(); }
     /// Whether the reported round is a final one; else it is only the last one that was read.
@@ -65,6 +67,9 @@ struct Source {
     /// Branches, each parent directly before its children, and how deep each stands.
     std::vector<std::pair<std::size_t, int>> outline() const;
 };
+
+/// What was changed in design and limits after the rounds of these numbers were closed, as sentences.
+std::vector<base::Fault> changesOf(const Source& source, int first, int last);
 
 /// What would hold up a signature of the reported round and stands with a reason; empty without a round.
 std::vector<balancing::SignLine> standingLines(const Source& source);

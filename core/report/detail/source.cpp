@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/balancing/design_changes.h"
 #include "core/balancing/round_comparison.h"
 #include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
@@ -247,11 +248,17 @@ std::string datesOf(const Source& source, const std::optional<base::Id>& round) 
     return first == last ? first : first + " – " + last;
 }
 
+std::vector<base::Fault> changesOf(const Source& source, int first, int last) {
+    const Project& today = source.today != nullptr ? *source.today : source.project;
+    return balancing::changesOf(today, first, last);
+}
+
 std::vector<balancing::SignLine> standingLines(const Source& source) {
     if (!source.hasRound()) {
         return {};
     }
-    std::vector<balancing::SignLine> lines = balancing::readyToSign(source.project, source.last);
+    const Project& today = source.today != nullptr ? *source.today : source.project;
+    std::vector<balancing::SignLine> lines = balancing::readyToSign(today, source.last);
     std::erase_if(
         lines, [](const balancing::SignLine& line) { return line.state != balancing::SignState::Reasoned; });
     return lines;

@@ -286,6 +286,26 @@ TEST(PumpDecisionTest, theNeedIsReadByTheGaugesThatTheCurveGoesThrough) {
 }
 
 // Head of a pump with another impeller, or of a wrong gauge: common practice, no source.
+// A zone that came after the last round was closed is in no reading: what was balanced without it says
+// nothing of the head that the loop with it needs.
+TEST(PumpDecisionTest, aRoundThatDoesNotKnowALaterZoneMeasuresNoNeed) {
+    Project project = withCurve(1.0);
+    const auto isMeasured = [&] {
+        const PumpDecision decision = decidePump(project, {});
+        return std::any_of(decision.required.begin(), decision.required.end(),
+                           [](const RequiredHead& head) { return head.source == HeadSource::Measured; });
+    };
+    ASSERT_TRUE(isMeasured());
+    project::Branch zone = *project.branchTagged("T1");
+    zone.id = support::CountingIds::numbered(990);
+    zone.tag = "T9";
+    for (const project::Round& round : project.rounds()) {
+        zone.earlierDesigns.push_back({round.id, false, std::nullopt});
+    }
+    project.put(zone);
+    EXPECT_FALSE(isMeasured());
+}
+
 TEST(PumpDecisionTest, whatCannotBeTrustedProposesNothing) {
     const PumpDecision decision = decidePump(withCurve(1.5));
     EXPECT_EQ(decision.curve.basis, balancing::CurveBasis::Untrusted);

@@ -364,5 +364,25 @@ TEST(RecordSections, onlyADraftSaysThatNobodySigned) {
     EXPECT_EQ(text.find("Draft until signed"), std::string::npos) << text;
 }
 
+TEST(RecordSections, tellsAReviewerWhoReadTheRoundsBesideTheSignature) {
+    project::Project project = demoProject();
+    project::SignedReport signature;
+    signature.id = support::CountingIds::numbered(992);
+    signature.revision = 1;
+    signature.role = "supervisor";
+    signature.signer = "A. Fields";
+    project.put(signature);
+    const std::string told = "Revision 1: A. Fields signed as reviewer, and read or sent rounds 1, 2, 3 too.";
+    EXPECT_TRUE(sectionText(project, kRevisions).find(told) != std::string::npos)
+        << sectionText(project, kRevisions);
+    signature.role = "technician";
+    project.put(signature);
+    EXPECT_FALSE(sectionText(project, kRevisions).find("signed as reviewer") != std::string::npos);
+    signature.role = "supervisor";
+    signature.signer = "S. Olsen";
+    project.put(signature);
+    EXPECT_FALSE(sectionText(project, kRevisions).find("signed as reviewer") != std::string::npos);
+}
+
 }  // namespace
 }  // namespace ww::report

@@ -7,6 +7,7 @@
 #include "core/store/schema.h"
 #include "core/store/schema_five.h"
 #include "core/store/schema_four.h"
+#include "core/store/schema_six.h"
 #include "core/store/schema_two.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/workbook.h"
@@ -182,7 +183,8 @@ TEST_F(Migration, anOlderFileCanBeBroughtUpToDateInMemoryAlone) {
     auto copy = file->copyInMemory();
     ASSERT_TRUE(copy.ok());
     ASSERT_TRUE(migrate(*copy, 4, kLaterSteps).ok());
-    ASSERT_TRUE(copy->execute(std::string(kSchemaFour) + std::string(kSchemaFive)).ok())
+    ASSERT_TRUE(
+        copy->execute(std::string(kSchemaFour) + std::string(kSchemaFive) + std::string(kSchemaSix)).ok())
         << "what else this program reads";
     EXPECT_EQ(readProject(*copy)->readings().size(), 3u);
     EXPECT_EQ(m_folder.read("job.wwj"), before);

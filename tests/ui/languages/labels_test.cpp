@@ -128,7 +128,7 @@ TEST(ConflictTexts, nameEveryColumn) {
     columns.take(project::Comment{});
     columns.take(project::Attachment{});
     columns.take(project::FindingReason{});
-    for (const char* rows : {"valve_rows", "pump_rows", "job_load_rows", "round_sample"}) {
+    for (const char* rows : {"valve_rows", "pump_rows", "job_load_rows", "round_sample", "earlier_designs"}) {
         columns.names.emplace_back(rows);
     }
     std::erase(columns.names, "id");

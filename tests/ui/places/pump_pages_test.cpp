@@ -295,5 +295,51 @@ TEST_F(PumpPages, aZoneIsTriedOnACopyAndKept) {
     EXPECT_EQ(zones.result()->project.branches().size(), job().branches().size() + 1);
 }
 
+TEST_F(PumpPages, theRiserAboveANewZoneFollowsInTheSameStepAndTheNextStepIsSaid) {
+    auto& zones = page<ZonePage>(PumpPlace::Zones);
+    project::Branch riser = *job().branchTagged("R2");
+    riser.designFlow = quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("4.2"),
+                                                                quantity::Unit::CubicMetrePerHour);
+    ASSERT_TRUE(m_rig.bridge.apply({"riser", {riser}, {}, true}).ok());
+    const std::size_t journal = m_rig.bridge.workbook()->journal().size();
+    const auto type = [&](const char* name, const char* text) {
+        for (QLineEdit* one : zones.findChildren<QLineEdit*>()) {
+            if (one->accessibleName() == name) {
+                one->setText(text);
+            }
+        }
+    };
+    type("Tag", "T9");
+    type("Design flow", "1 m3/h");
+    type("Fed by", "R2");
+    type("Circuit loss", "18 kPa");
+    zones.addZone();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return zones.result() != nullptr; }, 20000));
+    EXPECT_FALSE(zones.follow()->isHidden());
+    EXPECT_TRUE(zones.follow()->isChecked());
+    const QString texts = textsOf(zones);
+    EXPECT_TRUE(QString(texts).replace(QChar(0xA0), QChar(0x20)).contains("R2 4.2 m³/h → 5.2 m³/h"))
+        << texts.toStdString();
+    EXPECT_EQ(zones.result()->project.branchTagged("R2")->designFlow->text(), "5.2 m3/h");
+    zones.follow()->setChecked(false);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return zones.result() != nullptr; }, 20000));
+    EXPECT_EQ(zones.result()->project.branchTagged("R2")->designFlow->text(), "4.2 m3/h");
+    zones.follow()->setChecked(true);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return zones.result() != nullptr; }, 20000));
+    zones.keep();
+    EXPECT_EQ(job().branchTagged("R2")->designFlow->text(), "5.2 m3/h");
+    EXPECT_EQ(m_rig.bridge.workbook()->journal().size(), journal + 1) << "one step for undo";
+    EXPECT_TRUE(zones.follow()->isHidden());
+    const QString next = textsOf(zones);
+    EXPECT_TRUE(next.contains("Kept as one step: add T9")) << next.toStdString();
+    EXPECT_TRUE(next.contains("Next: ")) << next.toStdString();
+    EXPECT_TRUE(next.contains("open a round (Ctrl+Shift+N)") || next.contains("which is open"))
+        << next.toStdString();
+    ASSERT_TRUE(m_rig.bridge.undo().ok());
+    EXPECT_EQ(job().branchTagged("T9"), nullptr);
+    EXPECT_EQ(job().branchTagged("R2")->designFlow->text(), "4.2 m3/h");
+    EXPECT_FALSE(textsOf(zones).contains("Kept as one step"));
+}
+
 }  // namespace
 }  // namespace ww::ui

@@ -133,6 +133,22 @@ TEST(ReportSigning, isBlockedWithItsReasonsUntilEveryLineIsSettled) {
     EXPECT_TRUE(textsOf(rig.place).contains("Ready to sign"));
 }
 
+TEST(ReportSigning, aReviewerWhoReadTheRoundsIsToldBeforeHeSigns) {
+    SigningRig rig;
+    rig.settle();
+    rig.makeKey("A. Fields");
+    rig.choose("Meaning of my signature", 1);
+    rig.passphrase()->setText("valve and pump");
+    rig.button("Sign…")->click();
+    const QString told = textsOf(*rig.place.signing());
+    EXPECT_TRUE(told.contains("A. Fields read or sent rounds 1, 2")) << told.toStdString();
+    EXPECT_TRUE(told.contains("or sign once more")) << told.toStdString();
+    EXPECT_EQ(rig.passphrase()->text(), "valve and pump") << "kept for the second press";
+    EXPECT_EQ(rig.bridge.project().signedReports().size(), 0u);
+    ASSERT_TRUE(rig.signAs(1, "r.pdf").ok()) << "not refused: a firm may be small";
+    EXPECT_EQ(rig.bridge.project().signedReports()[0].signer, "A. Fields");
+}
+
 // What is still to do is seen first, wherever the list was scrolled to before.
 TEST(ReportSigning, theListBeginsAtItsFirstOpenLine) {
     SigningRig rig;

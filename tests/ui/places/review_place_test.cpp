@@ -164,6 +164,30 @@ TEST(ReviewPlace, onlyASupervisorAcceptsAndWithdrawingNeedsAReason) {
     EXPECT_EQ(desk.project().lastRound()->reason, "wrong meter");
 }
 
+TEST(ReviewPlace, anAcceptedRoundTellsItsLimitsAndWhatChangedSince) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.review();
+    desk.button("Accept Round")->click();
+    auto* panel = desk.window.findChild<DecisionPanel*>();
+    EXPECT_TRUE(support::textsOf(*panel).contains("by the limits: share ±5 %, of design -10 to +10 %"))
+        << support::textsOf(*panel).toStdString();
+    project::Job job = desk.project().job();
+    job.matchingBand =
+        quantity::measured<quantity::Ratio>(*base::Decimal::parse("10"), quantity::Unit::Percent);
+    ASSERT_TRUE(desk.bridge().apply({"limits", {job}, {}, true}).ok());
+    project::Branch zone = *desk.project().branchTagged("B-06");
+    zone.id = desk.bridge().newId();
+    zone.tag = "Z-01";
+    ASSERT_TRUE(desk.bridge().apply({"zone", {zone}, {}, true}).ok());
+    QCoreApplication::processEvents();
+    const QString texts = support::textsOf(*panel);
+    EXPECT_TRUE(texts.contains("by the limits: share ±5 %")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("Branches added after round 2 was closed: Z-01")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("share ±10 %, was ±5 %")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("round 2 was accepted by those before")) << texts.toStdString();
+}
+
 TEST(ReviewPlace, whoReadTheRoundIsTurnedAwayAndThePersonIsChangedBesideTheButton) {
     ReviewDesk desk;
     project::Person other;

@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "core/base/expects.h"
+#include "core/project/review.h"
 #include "core/report/pump_sections.h"
 #include "core/report/zone_study.h"
 #include "ui/delegates/wrapped_item.h"
@@ -52,6 +53,8 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     : PumpPage(parent),
       m_bridge(bridge),
       m_list(new QListWidget(this)),
+      m_follow(new QCheckBox(tr("Change the design flows above too"), this)),
+      m_followWords(new QLabel(this)),
       m_add(new QPushButton(tr("&Add Zone"), this)),
       m_remove(new QPushButton(tr("Re&move Zone"), this)),
       m_change(new QPushButton(tr("Chan&ge Flow"), this)),
@@ -82,24 +85,35 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     m_list->setAccessibleName(tr("Changes tried"));
     m_list->setWordWrap(true);
     m_list->setItemDelegate(new WrappedItem(m_list));
+    m_follow->setChecked(true);
+    m_follow->hide();
+    m_followWords->setWordWrap(true);
+    m_followWords->setTextFormat(Qt::PlainText);
+    m_followWords->hide();
     auto* column = new QVBoxLayout(left);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(form);
     column->addLayout(tryLine);
     column->addWidget(hint);
     column->addWidget(m_list, 1);
+    column->addWidget(m_follow);
+    column->addWidget(m_followWords);
     column->addLayout(keepLine);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 8, 4, 4);
     row->addWidget(new SideBySide({left, kZoneFormWidth, 0, 0},
                                   {m_view, kSectionWidth, 1, SideBySide::kAsItAsks}, this));
+    connect(m_follow, &QCheckBox::toggled, this, &ZonePage::compute);
     connect(m_add, &QPushButton::clicked, this, &ZonePage::addZone);
     connect(m_remove, &QPushButton::clicked, this, &ZonePage::removeZone);
     connect(m_change, &QPushButton::clicked, this, &ZonePage::changeFlow);
     connect(m_anew, &QPushButton::clicked, this, &ZonePage::startAnew);
     connect(m_save, &QPushButton::clicked, this, &ZonePage::saveStudy);
     connect(m_keep, &QPushButton::clicked, this, &ZonePage::keep);
-    connect(&bridge, &WorkbookBridge::changed, this, &ZonePage::compute);
+    connect(&bridge, &WorkbookBridge::changed, this, [this] {
+        m_kept.clear();
+        compute();
+    });
     compute();
 }
 
@@ -183,6 +197,7 @@ void ZonePage::changeFlow() {
 
 void ZonePage::add(ZoneChange change, const QString& words) {
     emit m_bridge.messageCleared();
+    m_kept.clear();
     m_changes.push_back(std::move(change));
     m_list->addItem(words);
     compute();
@@ -221,18 +236,54 @@ void ZonePage::saveStudy() {
 }
 
 void ZonePage::keep() {
-    if (m_result != nullptr && m_result->faults.empty() && !m_result->edit.isEmpty() &&
-        m_bridge.tellOrClear(m_bridge.apply(m_result->edit))) {
+    if (m_result == nullptr || !m_result->faults.empty() || m_result->edit.isEmpty()) {
+        return;
+    }
+    QStringList kept;
+    for (int row = 0; row < m_list->count(); ++row) {
+        kept << m_list->item(row)->text();
+    }
+    if (m_follow->isChecked() && !m_following.empty()) {
+        kept << m_followWords->text();
+    }
+    if (m_bridge.tellOrClear(m_bridge.apply(m_result->edit))) {
+        m_kept = kept;
         startAnew();
     }
+}
+
+QString ZonePage::nextStep() const {
+    const QString kept = tr("Kept as one step: %1.").arg(m_kept.join(QStringLiteral("; ")));
+    const project::Project& project = m_bridge.project();
+    if (project.rounds().empty()) {
+        return kept;
+    }
+    const project::Round* open = project::roundInHand(project);
+    const QString next = open != nullptr
+                             ? tr("Next: set the valves of new branches fully open and read them in round "
+                                  "%1, which is open: place "
+                                  "Walk (Alt+3).")
+                                   .arg(open->number)
+                             : tr("Next: set the valves of new branches fully open, then open a round "
+                                  "(Ctrl+Shift+N) and read every "
+                                  "valve. Rounds that are closed keep the design they were judged by.");
+    return kept + "\n\n" + next;
 }
 
 void ZonePage::compute() {
     ++m_state;
     m_result.reset();
+    m_following.clear();
     if (!m_changes.empty() && m_bridge.isOpen()) {
+        m_following = pump_room::followingFlows(m_bridge.project(), m_changes);
+        std::vector<ZoneChange> all = m_changes;
+        for (const pump_room::FollowingFlow& following : m_following) {
+            if (m_follow->isChecked()) {
+                all.emplace_back(following.change);
+            }
+        }
         auto made = std::make_shared<pump_room::WhatIf>();
-        m_work.run([made, project = m_bridge.project(), changes = m_changes,
+        m_work.run([made, project = m_bridge.project(), changes = std::move(all),
                     learned = m_learned] { *made = pump_room::whatIf(project, changes, learned); },
                    [this, made, state = m_state] {
                        if (state == m_state) {
@@ -245,7 +296,25 @@ void ZonePage::compute() {
     refresh();
 }
 
+/// Old and new figures stand beside the tick, before anything is kept.
+void ZonePage::showFollowing() {
+    QStringList flows;
+    for (const pump_room::FollowingFlow& following : m_following) {
+        flows << QStringLiteral("%1 %2 → %3")
+                     .arg(QString::fromStdString(
+                              m_bridge.project().branches().at(following.change.branch).tag),
+                          text::entered(std::optional(following.before)),
+                          text::entered(std::optional(following.change.flow)));
+    }
+    m_followWords->setText(flows.join(QStringLiteral(", ")));
+    m_follow->setAccessibleDescription(m_followWords->text());
+    for (QWidget* part : {static_cast<QWidget*>(m_follow), static_cast<QWidget*>(m_followWords)}) {
+        part->setVisible(!m_following.empty());
+    }
+}
+
 void ZonePage::refresh() {
+    showFollowing();
     const bool isWritable = m_bridge.isOpen() && !m_bridge.isReadOnly();
     m_save->setEnabled(m_result != nullptr && m_result->faults.empty());
     m_anew->setEnabled(!m_changes.empty());
@@ -258,6 +327,8 @@ void ZonePage::refresh() {
         m_view->show(ww::report::zoneSection(*m_result));
     } else if (!m_changes.empty()) {
         m_view->showMessage(tr("The changed loop is being solved."));
+    } else if (!m_kept.isEmpty() && m_bridge.isOpen()) {
+        m_view->showMessage(nextStep());
     } else {
         m_view->showMessage(tr(
             "Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed "

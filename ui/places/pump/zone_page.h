@@ -2,6 +2,7 @@
 // when that is said. Not for trying settings (System).
 #pragma once
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLineEdit>
@@ -30,8 +31,10 @@ class ZonePage : public PumpPage {
     void setTokens(const theme::Tokens& tokens) override { m_view->setTokens(tokens); }
     void takeFocus() override { m_tag->setFocus(Qt::OtherFocusReason); }
     SectionView* view() const { return m_view; }
-    /// What is tried now.
+    /// What is tried now, without the flows that follow.
     const std::vector<pump_room::ZoneChange>& changes() const { return m_changes; }
+    /// Whether the design flows of the branches above follow; hidden where none has one of its own.
+    QCheckBox* follow() const { return m_follow; }
     /// What came of it; null before the first.
     const pump_room::WhatIf* result() const { return m_result.get(); }
     /// Writes the study of what is tried; something must have come of it.
@@ -57,6 +60,9 @@ class ZonePage : public PumpPage {
     void add(pump_room::ZoneChange change, const QString& words);
     void compute();
     void refresh();
+    void showFollowing();
+    /// What comes after what is kept.
+    QString nextStep() const;
     ww::report::Report study() const;
 
     WorkbookBridge& m_bridge;
@@ -67,6 +73,8 @@ class ZonePage : public PumpPage {
     QLineEdit* m_runLoss = nullptr;
     QLineEdit* m_valve = nullptr;
     QListWidget* m_list;
+    QCheckBox* m_follow;
+    QLabel* m_followWords;  ///< old and new figures
     QPushButton* m_add;
     QPushButton* m_remove;
     QPushButton* m_change;
@@ -77,6 +85,8 @@ class ZonePage : public PumpPage {
     BackgroundWork m_work;
     balancing::Resistances m_learned;
     std::vector<pump_room::ZoneChange> m_changes;
+    std::vector<pump_room::FollowingFlow> m_following;  ///< what the changes ask of the branches above
+    QStringList m_kept;  ///< what was kept last, until something is tried again or the job changes
     std::shared_ptr<const pump_room::WhatIf> m_result;
     int m_state = 0;
 };

@@ -176,7 +176,7 @@ void SigningPanel::sign() {
              false);
         return;
     }
-    if (!hasKeyAndPassphrase()) {
+    if (!hasKeyAndPassphrase() || tellsReviewOfOwn()) {
         return;
     }
     // A signed report that waits is signed on, nothing is overwritten: no question about that.
@@ -199,6 +199,25 @@ bool SigningPanel::hasKeyAndPassphrase() {
     return false;
 }
 
+bool SigningPanel::tellsReviewOfOwn() {
+    const auto key = bytesOfFile(m_key->text(), kMostKey);
+    QByteArray passphrase = m_passphrase->text().toUtf8();
+    std::string signer;
+    if (key) {
+        const auto identity = seal::Identity::open(
+            *key, std::string_view(passphrase.constData(), static_cast<std::size_t>(passphrase.size())));
+        signer = identity ? identity->facts().name : std::string();
+    }
+    passphrase.fill('\0');
+    const std::string own = workbook::ownRounds(m_bridge.project(), role(), signer);
+    if (own.empty() || m_toldOfOwn == signer) {
+        return false;
+    }
+    m_toldOfOwn = signer;
+    tell(text::sentence({&kReviewOfOwn, {}, {signer, own}}), false);
+    return true;
+}
+
 QString SigningPanel::nextSigner(const project::SignedReport& signature) const {
     const auto& reports = m_bridge.project().signedReports();
     const bool isAlone = m_signers->currentIndex() != 0;
@@ -217,6 +236,7 @@ QString SigningPanel::nextSigner(const project::SignedReport& signature) const {
 base::Outcome SigningPanel::signInto(const std::filesystem::path& file) {
     QByteArray passphrase = m_passphrase->text().toUtf8();
     m_passphrase->clear();
+    m_toldOfOwn.clear();
     const auto done = [&]() -> base::Result<project::SignedReport> {
         if (m_obstacles > 0) {
             return base::Fault{&kNotReadyToSign, {}, {std::to_string(m_obstacles)}};

@@ -33,6 +33,11 @@ inline constexpr base::MessageForm kKeyFileStands{
 inline constexpr base::MessageForm kKeyFileUnwritten{
     "key_file_unwritten", "the key could not be written to {1} ({2}); choose a folder that can be written"};
 
+inline constexpr base::MessageForm kReviewOfOwn{"review_of_own",
+                                                "{1} read or sent rounds {2}, and the report tells it beside "
+                                                "the signature; let somebody else review them, or "
+                                                "sign once more"};
+
 class SigningPanel : public QWidget {
     Q_OBJECT
 
@@ -68,6 +73,8 @@ class SigningPanel : public QWidget {
     QString proposedFile() const;
     /// Puts the keys where something is missing for signing and says what; whether nothing is.
     bool hasKeyAndPassphrase();
+    /// Tells a reviewer, once, that he read or sent rounds himself; whether it was told now.
+    bool tellsReviewOfOwn();
     /// Who must sign this revision next; empty where nobody must.
     QString nextSigner(const project::SignedReport& signature) const;
 
@@ -83,6 +90,7 @@ class SigningPanel : public QWidget {
     QLabel* m_why;  ///< below it while it cannot be pressed
     QLabel* m_told;
     bool m_isRefused = false;  ///< what was told is why nothing was signed
+    std::string m_toldOfOwn;  ///< the signer who was told; empty: nobody
     std::size_t m_obstacles = 0;
     QString m_waitsFor;
 };

@@ -4,7 +4,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/balancing/design_changes.h"
 #include "core/balancing/review_steps.h"
+#include "core/project/earlier_design.h"
 #include "core/project/edit_label.h"
 #include "core/project/review.h"
 #include "core/workbook/review_rules.h"
@@ -198,6 +200,16 @@ void DecisionPanel::showState() {
     decision.removeAll(QString());
     if (!decision.isEmpty()) {
         lines << decision.join(QStringLiteral(", "));
+    }
+    if (round->state == RoundState::Accepted) {
+        const project::Limits limits = project::limitsFor(m_bridge.project(), *round);
+        const auto digits = [](const auto& limit) { return QString::fromStdString(limit.digits.text()); };
+        lines << tr("accepted by the limits: share ±%1 %, of design %2 to +%3 %")
+                     .arg(digits(limits.matchingBand), digits(limits.toleranceLow),
+                          digits(limits.toleranceHigh));
+    }
+    for (const base::Fault& change : balancing::changesSince(m_bridge.project(), round->number)) {
+        lines << text::sentence(change);
     }
     if (!round->readiness.empty()) {
         lines << tr("begun early: %1").arg(QString::fromStdString(round->readiness));
