@@ -35,6 +35,20 @@ TEST(WalkPlace, aSlipOfUnitIsKeptDoubtfulAndOneKeyMendsIt) {
     EXPECT_EQ(desk.stored("B-01"), typed + " kPa");
 }
 
+TEST(WalkPlace, aSlippedPointIsOfferedAndNeverMovedByItself) {
+    DeskWindow desk;
+    const double last = desk.project().readings()[0].dp->value.in(quantity::Unit::Kilopascal);
+    const QString meant = QString::number(last, 'f', 1);
+    const QString typed = QString(meant).remove('.');
+    desk.enter(typed);
+    EXPECT_EQ(desk.stored("B-01"), typed.toStdString() + " kPa");
+    EXPECT_TRUE(desk.window.notice().contains("Ctrl+U to store " + meant + " kPa"))
+        << desk.window.notice().toStdString();
+    desk.key(Qt::Key_U, Qt::ControlModifier);
+    EXPECT_EQ(desk.stored("B-01"), meant.toStdString() + " kPa");
+    EXPECT_FALSE(desk.window.notice().contains("far from")) << desk.window.notice().toStdString();
+}
+
 TEST(WalkPlace, anImplausibleValueGivesOneNoticeAndNoDialog) {
     DeskWindow desk;
     int notices = 0;
