@@ -297,6 +297,7 @@ TEST(ReviewPlace, aRoundIsSentAndAcceptedFromTheMenuAndWithdrawnNotUndone) {
     EXPECT_TRUE(desk.window.notice().contains("K. Moor"))
         << "who may: " << desk.window.notice().toStdString();
     desk.actAs(true);
+    EXPECT_EQ(desk.window.notice(), "") << "somebody who may is at the desk";
     commands.acceptRound->trigger();
     EXPECT_EQ(desk.state(), RoundState::Accepted);
     for (QAction* action : {commands.sendRound, commands.acceptRound}) {
@@ -304,6 +305,20 @@ TEST(ReviewPlace, aRoundIsSentAndAcceptedFromTheMenuAndWithdrawnNotUndone) {
         action->trigger();
         EXPECT_TRUE(desk.window.notice().contains("accepted already")) << desk.window.notice().toStdString();
     }
+}
+
+TEST(ReviewPlace, whatWasSaidOfARoundIsOverWhenAnotherIsChosen) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.review();
+    desk.window.commands().sendRound->trigger();
+    ASSERT_TRUE(desk.window.notice().contains("is sent already")) << desk.window.notice().toStdString();
+    for (QTableView* table : desk.window.findChildren<QTableView*>()) {
+        if (table->accessibleName() == "Rounds") {
+            table->setCurrentIndex(table->model()->index(0, 0));
+        }
+    }
+    EXPECT_EQ(desk.window.notice(), "");
 }
 
 TEST(ReviewPlace, aRoundWithAnOpenCommentIsNotAcceptedUntilItIsResolved) {

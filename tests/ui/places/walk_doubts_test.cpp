@@ -240,6 +240,17 @@ TEST(WalkPlace, aNoticeStaysWhileWhatItSpeaksOfHolds) {
     EXPECT_EQ(desk.window.notice(), told) << "another valve was read meanwhile";
 }
 
+TEST(WalkPlace, whatIsSaidOfTheNextValueGoesWithItsValve) {
+    DeskWindow desk;
+    desk.enter(QString::fromStdString(support::walkReadings(desk.project())[0]));
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    desk.window.walk()->readAgain();
+    ASSERT_TRUE(desk.window.notice().contains("next value typed")) << desk.window.notice().toStdString();
+    desk.key(Qt::Key_Down);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_EQ(desk.window.notice(), "");
+}
+
 TEST(WalkPlace, readingADoubtfulValueAgainTakesItsPlace) {
     DeskWindow desk;
     desk.enter("190");

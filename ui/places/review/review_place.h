@@ -53,6 +53,8 @@ class ReviewPlace : public QWidget {
   signals:
     /// The round that is decided on is another one, or stands otherwise.
     void roundShown();
+    /// A person chose the rounds that are shown: what was said of another one is over.
+    void roundChosen();
 
   public slots:
     /// Puts the keys into a comment on the cell in hand.
