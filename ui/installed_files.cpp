@@ -13,6 +13,11 @@ QString installedFile(const QString& name) {
     return file.exists() ? QDir::cleanPath(file.absoluteFilePath()) : QString();
 }
 
+QString releaseNotesFile(const QString& language) {
+    const QString own = installedFile(QStringLiteral("release_notes_%1.md").arg(language));
+    return own.isEmpty() ? installedFile(QStringLiteral("release_notes.md")) : own;
+}
+
 QList<SampleJob> sampleJobs() {
     const QString samples = installedFile(QStringLiteral("samples"));
     if (samples.isEmpty()) {

@@ -9,6 +9,9 @@ namespace ww::ui {
 /// the build folder. Empty where there is none: the program was copied away from its files.
 QString installedFile(const QString& name);
 
+/// The release notes in a language (ui/language.h), else in English; empty where none were installed.
+QString releaseNotesFile(const QString& language);
+
 /// A job that came with the program as a folder of tables.
 struct SampleJob {
     QString name;    ///< the job's own name

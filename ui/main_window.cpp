@@ -90,6 +90,10 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
             m_isNoticeOfPerson = false;
         }
         rememberPerson();
+        // Who may decide and which meter is overdue is another matter now.
+        if (m_isNoticeOfPlace && !m_noticeReading) {
+            m_notice->clearMessage();
+        }
         if (!m_bridge.isNobodyChosen() &&
             m_notice->message() == text::text(base::Fault{&kNobodyChosen, {}, {}})) {
             m_notice->clearMessage();

@@ -50,8 +50,8 @@ HandbookWindow* MainWindow::showHandbook() {
             raise(base::Fault{&kHandbookMissing, {}, {}});
             return nullptr;
         }
-        m_handbook = new HandbookWindow(folder, usedLanguage(*qApp),
-                                        installedFile(QStringLiteral("release_notes.md")), this);
+        const QString language = usedLanguage(*qApp);
+        m_handbook = new HandbookWindow(folder, language, releaseNotesFile(language), this);
     }
     m_handbook->show();
     m_handbook->raise();

@@ -71,6 +71,11 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
         case Review: {
             auto* review = new ReviewPlace(m_bridge, m_assessedRounds, shelf);
             connect(review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);
+            connect(review, &ReviewPlace::roundChosen, this, [this] {
+                if (m_isNoticeOfPlace) {
+                    m_notice->clearMessage();
+                }
+            });
             connect(review->decision(), &DecisionPanel::peopleWanted, this, [this] {
                 showPlace(Job);
                 job()->showPeople();

@@ -27,7 +27,7 @@ constexpr base::MessageForm kRoundToClose{
     "nothing_open_but_round", "no comment is open and no item waits; close round {1} with Ctrl+Shift+W"};
 constexpr base::MessageForm kUnreadHere{
     "unread_here",
-    "not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed "
+    "not read in round {1}, {2} of {3} valves are; read it, or say why not when the round is closed "
     "(Ctrl+Shift+W)"};
 constexpr base::MessageForm kCommentHere{
     "comment_here", "{1} asks: \"{2}\"; correct the reading, or answer on the place Review (Alt+6)"};

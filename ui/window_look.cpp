@@ -215,6 +215,13 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         const balancing::WalkProgress& progress = bridge.walkProgress();
         strip.readCount = static_cast<int>(progress.read);
         strip.valveCount = static_cast<int>(progress.all);
+        // Other branches are read too where they have a valve, though only terminals have shares.
+        const std::size_t terminals = project.tree().terminals().size();
+        if (progress.all > terminals) {
+            strip.wholeRead = WindowText::tr("Valves to read: %1 of terminals, %2 of branches above them")
+                                  .arg(terminals)
+                                  .arg(progress.all - terminals);
+        }
         if (strip.valveCount > 0) {
             strip.read = (isShort ? WindowText::tr("%1 of %2", "valves read, short")
                                   : WindowText::tr("read %1 of %2 valves"))
@@ -252,15 +259,12 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         const QString when = isToday ? time : QString::fromStdString(stored->time.date());
         const QString what = text::label(*stored);
         // A job that was just opened says where it stands, also in few words.
-        if (bridge.storedCount() == 0) {
+        if (bridge.storedCount() > 0) {
+            strip.stored = isFull ? WindowText::tr("last stored %1").arg(when) : isToday ? time : QString();
+        } else {
             strip.stored =
                 (isFull ? WindowText::tr("last stored %1: %2") : WindowText::tr("%1: %2", "stored, short"))
                     .arg(when, what);
-        } else {
-            strip.stored =
-                isFull    ? WindowText::tr("%1 stored, %2").arg(QString::number(bridge.storedCount()), time)
-                : isToday ? time
-                          : QString();
         }
     }
     return strip;

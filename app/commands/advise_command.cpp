@@ -5,6 +5,7 @@
 
 #include "app/commands/advise_json.h"
 #include "app/commands/open_workbook.h"
+#include "app/commands/pump_text.h"
 #include "app/commands/text_table.h"
 #include "core/balancing/advice/advice_forms.h"
 #include "core/project/setting_text.h"
@@ -49,17 +50,19 @@ class AdviseCommand : public Command {
         const project::Project& project = workbook->project();
         const LearnedLoop learned = balancing::learn(project);
         const Advice advice = balancing::advise(project, learned);
+        const pump_room::PumpDecision decision = pump_room::decidePump(
+            project, pump_room::decisionOptions(project, pump_room::usableResistances(project, learned)));
         if (m_isJson) {
-            surroundings.out << adviseJson(project, learned, advice);
+            surroundings.out << adviseJson(project, learned, advice, decision);
         } else {
-            print(surroundings.out, project, learned, advice);
+            print(surroundings.out, project, learned, advice, decision);
         }
         return kDone;
     }
 
   private:
     static void print(std::ostream& out, const project::Project& project, const LearnedLoop& learned,
-                      const Advice& advice) {
+                      const Advice& advice, const pump_room::PumpDecision& decision) {
         out << project.job().name << ", settings for a proportional balance (not a reading)\n\n";
         for (const base::Fault& fault : advice.whyNot) {
             out << "Not ready: " << base::englishWithSubject(fault) << "\n";
@@ -79,6 +82,10 @@ class AdviseCommand : public Command {
         }
         out << "\n" << settingsTable(project, advice) << "\n";
         printAfter(out, project, advice);
+        if (advice.pump) {
+            out << "\nPump, as its decision counts (waterwright pump):\n"
+                << pumpFiguresText(project, decision);
+        }
         printNotes(out, learned, advice);
     }
 
@@ -131,17 +138,6 @@ class AdviseCommand : public Command {
             out << "Most helpful reading: " << base::englishWithSubject(advice.helpful->why) << "; about "
                 << quantity::significant(advice.helpful->expectedDp.in(dpUnit), 3) << " "
                 << quantity::symbol(dpUnit) << " is expected.\n";
-        }
-        if (advice.pump) {
-            out << "Pump: needed at design flow " << head(advice.pump->needed) << ", it makes "
-                << head(advice.pump->available);
-            if (advice.pump->speedFraction) {
-                out << "; design flow at " << percent(*advice.pump->speedFraction) << " % of full speed";
-            }
-            if (advice.pump->isShort()) {
-                out << "; short by " << head(-advice.pump->excess);
-            }
-            out << ".\n";
         }
     }
 

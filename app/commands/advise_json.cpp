@@ -1,5 +1,6 @@
 #include "app/commands/advise_json.h"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "app/commands/json_si.h"
@@ -106,10 +107,27 @@ Json pumpObject(const std::optional<balancing::PumpAdvice>& pump) {
             {"notes", faultList(pump->notes)}};
 }
 
+/// As the command pump tells them.
+Json decisionObject(const project::Project& project, const pump_room::PumpDecision& decision) {
+    const auto excess = decision.decidedExcess();
+    const auto pascals = [&](const std::optional<quantity::Head>& head) {
+        return head ? Json(project.fluid().pressure(*head).si()) : Json();
+    };
+    const auto look = std::find_if(decision.findings.begin(), decision.findings.end(),
+                                   [](const base::Fault& one) { return one.is(pump_room::kFirstLook); });
+    return {
+        {"required_head_Pa",
+         pascals(decision.counted ? std::optional(decision.required[*decision.counted].head) : std::nullopt)},
+        {"available_head_Pa", pascals(decision.headAvailable)},
+        {"excess_head_Pa", pascals(decision.excess)},
+        {"excess_basis", excess ? Json(balancing::excessWords(excess->basis, excess->speed)) : Json()},
+        {"first_look", look != decision.findings.end() ? Json(base::english(*look)) : Json()}};
+}
+
 }  // namespace
 
 std::string adviseJson(const project::Project& project, const balancing::LearnedLoop& learned,
-                       const Advice& advice) {
+                       const Advice& advice, const pump_room::PumpDecision& decision) {
     Json document;
     document["ready"] = advice.isReady();
     document["why_not"] = joined(advice.whyNot);
@@ -149,6 +167,7 @@ std::string adviseJson(const project::Project& project, const balancing::Learned
         document["index_path"].push_back(project.branches()[branch].tag);
     }
     document["pump"] = pumpObject(advice.pump);
+    document["pump_decision"] = decisionObject(project, decision);
     document["notes"] = faultList(advice.notes);
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -21,6 +21,19 @@ class Text {
           m_isUs(project.job().units == project::UnitSystem::US),
           m_flow(project.shownFlowUnit()) {}
 
+    std::string figures() {
+        m_out.clear();
+        addCurve();
+        addRequired();
+        for (const base::Fault& finding : m_decision.findings) {
+            if (finding.is(pump_room::kFirstLook) || finding.is(pump_room::kPumpFits) ||
+                finding.is(pump_room::kShortUndecided) || finding.is(energy::kPumpTooSmall)) {
+                m_out += "Pump: " + base::english(finding) + ".\n";
+            }
+        }
+        return std::move(m_out);
+    }
+
     std::string take() {
         m_out = m_project.job().name + ", pumps\n\n";
         addDuty();
@@ -238,6 +251,12 @@ class Text {
 };
 
 }  // namespace
+
+std::string pumpFiguresText(const project::Project& project, const pump_room::PumpDecision& decision) {
+    pump_room::PumpPicture picture;
+    picture.decision = decision;
+    return Text(project, picture).figures();
+}
 
 std::string pumpText(const project::Project& project, const pump_room::PumpPicture& answer) {
     return Text(project, answer).take();

@@ -291,7 +291,8 @@ bool mustBeReadAgain(const Assessment& assessment, const Id& reading) {
         const base::Fault& fault = finding.fault;
         return finding.reading == reading && finding.severity != Severity::Note &&
                (fault.is(kMarkedDoubtful) || fault.is(kNegativeDp) || fault.is(kAboveInstrumentRange) ||
-                fault.is(kUnitSuspected) || fault.is(kImplausible) || fault.is(kImplausibleFirst));
+                fault.is(kUnitSuspected) || fault.is(kPointSuspected) || fault.is(kImplausible) ||
+                fault.is(kImplausibleFirst));
     });
 }
 

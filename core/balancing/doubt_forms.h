@@ -18,6 +18,10 @@ inline constexpr base::MessageForm kAboveInstrumentRange{
 inline constexpr base::MessageForm kUnitSuspected{"unit_suspected",
                                                   "{1} is far from the expected {2}, in {3} it would be {4}; "
                                                   "correct the unit, read again or give the reason"};
+inline constexpr base::MessageForm kPointSuspected{
+    "point_suspected",
+    "{1} is far from the expected {2}, with the point moved it would be {3}; correct it, read again or give "
+    "the reason"};
 inline constexpr base::MessageForm kImplausible{
     "dp_implausible",
     "{1} is far from {2} read at the same setting in round {3}; read again or give the reason"};

@@ -323,11 +323,12 @@ std::optional<OfferedFix> offeredFix(const Project& project, const Assessment& a
         base::Fault why{&kNegativeDp, tag, {dp.text(), fixed.text()}};
         return OfferedFix{std::move(fixed), std::move(why)};
     }
-    const bool isOfOtherUnit =
+    const bool isSlip =
         std::any_of(assessment.findings.begin(), assessment.findings.end(), [&](const Finding& finding) {
-            return finding.reading == readingId && finding.fault.is(kUnitSuspected);
+            return finding.reading == readingId &&
+                   (finding.fault.is(kUnitSuspected) || finding.fault.is(kPointSuspected));
         });
-    if (!isOfOtherUnit) {
+    if (!isSlip) {
         return std::nullopt;
     }
     const auto numbers =
@@ -336,12 +337,12 @@ std::optional<OfferedFix> offeredFix(const Project& project, const Assessment& a
     if (!expected) {
         return std::nullopt;
     }
-    auto fixed = detail::inFittingUnit(dp, expected->dp, density);
+    auto fixed = detail::fittingDp(dp, expected->dp, density);
     if (!fixed) {
         return std::nullopt;
     }
-    base::Fault why = detail::unitFault(tag, dp, expected->dp, *fixed, density);
-    return OfferedFix{std::move(*fixed), std::move(why)};
+    base::Fault why = detail::slipFault(tag, dp, expected->dp, *fixed, density);
+    return OfferedFix{std::move(fixed->dp), std::move(why)};
 }
 
 Result<Edit> closeRound(const Project& project, const Id& roundId, WalkContext context) {

@@ -59,10 +59,10 @@ base::Result<project::Edit> giveReason(const project::Project& project, const Id
 base::Result<project::Edit> markDoubtful(const project::Project& project, const Id& reading, bool isDoubtful);
 base::Result<project::Edit> setNote(const project::Project& project, const Id& reading, std::string note);
 
-/// A cure that one key takes: the same digits in another unit, or with the other sign.
+/// A cure that one key takes: the same digits with the point moved, in another unit, or with the other sign.
 struct OfferedFix {
     quantity::Measured<PressureDifference> dp;
-    base::Fault why;  ///< for example: in psi it would be 12.4 kPa
+    base::Fault why;  ///< for example: with the point moved it would be 17.1 kPa
 };
 /// What Ctrl+U would do for this reading; nothing where nothing fits.
 std::optional<OfferedFix> offeredFix(const project::Project& project, const Assessment& assessment,

@@ -61,6 +61,7 @@ base::Result<PumpHead> pumpHead(const GaugeReading& reading, const GaugeStation&
     head.pressure = quantity::headOf(*rise, density);
     head.zero = -quantity::headOf(zero.value_or(PressureDifference()), density);
     const auto height = heightOf(reading, station);
+    head.hasElevation = !reading.rise;
     head.isElevationKnown = height.has_value();
     head.elevation = height.value_or(Head());
     if (flow && flow->si() != 0) {

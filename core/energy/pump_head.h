@@ -58,6 +58,7 @@ struct PumpHead {
     Head elevation;  ///< discharge gauge above suction gauge; 0 with one gauge
     Head velocity;   ///< (Vd^2 - Vs^2)/2g; 0 without flow
     Head total;
+    bool hasElevation = true;  ///< false where a rise was read, which needs none
     bool isElevationKnown = true;
     bool isVelocityKnown = true;
 };

@@ -2,6 +2,8 @@
 // Q^2, pump H = 60 - 0.0012 Q^2 (ft, gpm; own derivation, exact).
 #include <gtest/gtest.h>
 
+#include <sstream>
+
 #include "tests/support/command_job.h"
 #include "tests/support/job_tables.h"
 
@@ -58,7 +60,28 @@ TEST(AdviseCommandTest, TextSaysThatItIsNoReading) {
     EXPECT_EQ(ran.status, 0) << ran.err;
     EXPECT_NE(ran.out.find("not a reading"), std::string::npos) << ran.out;
     EXPECT_NE(ran.out.find("T4"), std::string::npos) << ran.out;
-    EXPECT_NE(ran.out.find("Pump:"), std::string::npos) << ran.out;
+}
+
+// One pump, one set of figures: those of its decision.
+TEST(AdviseCommandTest, thePumpHasTheFiguresOfItsDecision) {
+    const CommandJob job = farIndex();
+    const std::string advised = job.run("advise").out;
+    std::istringstream pump(job.run("pump").out);
+    int told = 0;
+    for (std::string line; std::getline(pump, line);) {
+        if (line.find("Index circuit needs") == 0 || line.find("Excess head") == 0 ||
+            line.find("At full speed the pump makes") == 0) {
+            EXPECT_NE(advised.find(line), std::string::npos) << line << "\n" << advised;
+            ++told;
+        }
+    }
+    EXPECT_GE(told, 3);
+    EXPECT_EQ(advised.find("needed at design flow"), std::string::npos) << advised;
+    const Json decision = job.json("advise").at("pump_decision");
+    const Json document = job.json("pump");
+    for (const char* key : {"required_head_Pa", "available_head_Pa", "excess_head_Pa", "excess_basis"}) {
+        EXPECT_EQ(decision.at(key), document.at(key)) << key;
+    }
 }
 
 TEST(AdviseCommandTest, WithoutReadingsItIsNotReadyAndSaysWhy) {

@@ -38,6 +38,7 @@ const char* const kInstalled[] = {
     "share/waterwright/handbook/index.md",
     "share/waterwright/handbook/pictures/handbook.png",
     "share/waterwright/release_notes.md",
+    "share/waterwright/release_notes_de.md",
     "share/waterwright/samples/clinic_cooling/branches.csv",
     "share/waterwright/samples/library_heating/job.csv",
 };

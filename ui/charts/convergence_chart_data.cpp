@@ -205,7 +205,7 @@ QString sentenceOf(const Assessment& last, const QStringList& spreads, bool isCr
                                   QString::number(last.roundNumber))
                        : ConvergenceChartText::tr("No share is known in round %1.").arg(last.roundNumber);
     if (!count.isComplete()) {
-        said += ' ' + ConvergenceChartText::tr("%1 of %2 are read.").arg(count.read).arg(count.all);
+        said += ' ' + ConvergenceChartText::tr("%1 of %2 terminals are read.").arg(count.read).arg(count.all);
     }
     said += ' ' + ConvergenceChartText::tr("Spread by round %1 %.").arg(spreads.join(QStringLiteral(", ")));
     return isCrowded ? said + ' ' + ConvergenceChartText::tr("The lines in between stand in the table.")

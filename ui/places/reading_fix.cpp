@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "core/balancing/adjusting.h"
-#include "core/balancing/meter_units.h"
+#include "core/balancing/meant_dp.h"
 #include "core/balancing/walk_progress.h"
 
 namespace ww::ui {
@@ -26,18 +26,21 @@ std::optional<LearnedFix> learnedFix(const project::Project& project,
     }
     // The explanation is one of value; what was typed keeps its digits.
     constexpr double kSameValue = 1e-3;
-    const auto& typed = *reading->dp;
-    std::vector<base::Decimal> digits{typed.digits};
+    const quantity::Density density = project.fluid().density();
+    auto typed = *reading->dp;
+    std::vector<balancing::MeantDp> meant;
     if (typed.digits.isNegative()) {
-        digits.push_back(base::Decimal::parse(typed.digits.text().substr(1)).value());
+        typed = quantity::measuredDifference(base::Decimal::parse(typed.digits.text().substr(1)).value(),
+                                             typed.unit, density);
+        meant.push_back({typed, false});
     }
-    for (const base::Decimal& candidate : digits) {
-        for (const quantity::Unit unit : balancing::kDpMeterUnits) {
-            auto made = quantity::measuredDifference(candidate, unit, project.fluid().density());
-            if (std::abs(made.value / *doubtful.explainedDp - 1) < kSameValue && !(made == typed)) {
-                fix.dp = std::move(made);
-                return fix;
-            }
+    for (balancing::MeantDp& other : balancing::meantDps(typed, density)) {
+        meant.push_back(std::move(other));
+    }
+    for (balancing::MeantDp& other : meant) {
+        if (std::abs(other.dp.value / *doubtful.explainedDp - 1) < kSameValue) {
+            fix.dp = std::move(other.dp);
+            return fix;
         }
     }
     return std::nullopt;

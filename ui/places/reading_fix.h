@@ -10,8 +10,9 @@
 
 namespace ww::ui {
 
-/// The cure that what was learned offers for a reading that does not fit: other unit, other sign, other
-/// setting. Nothing where it only says that the valve is to be read again.
+/// The cure that what was learned offers for a reading that does not fit: the point
+/// moved, other unit, other sign, other setting. Nothing where it only says that the valve is to be read
+/// again.
 struct LearnedFix {
     base::Id reading;
     std::optional<quantity::Measured<quantity::PressureDifference>> dp;

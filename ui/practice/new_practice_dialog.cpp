@@ -41,6 +41,15 @@ QList<DifficultyWords> difficulties() {
 
 }  // namespace
 
+QString nameOf(practice::Difficulty difficulty) {
+    for (const DifficultyWords& words : difficulties()) {
+        if (words.difficulty == difficulty) {
+            return words.name.section(':', 0, 0).trimmed();
+        }
+    }
+    return {};
+}
+
 NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
     : OrderedDialog(parent),
       m_name(new QLineEdit(this)),

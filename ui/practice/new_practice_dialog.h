@@ -12,6 +12,9 @@
 
 namespace ww::ui {
 
+/// How hard the building is, in one or two words: "Steady".
+QString nameOf(practice::Difficulty difficulty);
+
 class NewPracticeDialog : public OrderedDialog {
     Q_OBJECT
 

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "ui/places/wrapped_rows.h"
+#include "ui/practice/new_practice_dialog.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -123,11 +124,11 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
             to->setItem(row, column, item);
         }
     };
-    auto* title =
-        new QLabel(tr("Practice building %1, seed %2")
-                       .arg(QString::fromStdString(project.job().practice).section('=', 1).section(';', 0, 0))
-                       .arg(job.building().seed()),
-                   this);
+    const auto key = practice::practiceKey(project.job().practice);
+    auto* title = new QLabel(tr("Practice building %1, seed %2")
+                                 .arg(key ? nameOf(key->difficulty) : QString())
+                                 .arg(job.building().seed()),
+                             this);
     QFont bold = title->font();
     bold.setBold(true);
     title->setFont(bold);

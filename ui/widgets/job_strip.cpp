@@ -135,6 +135,8 @@ void JobStrip::show(const StripText& text) {
     m_job->setText(text.job);
     m_round->setText(text.round);
     m_read->setText(text.read);
+    m_read->setToolTip(text.wholeRead);
+    m_read->setAccessibleDescription(text.wholeRead);
     m_progress->set(text.readCount, text.valveCount);
     m_progress->setVisible(text.valveCount > 0 && text.hasBar);
     m_person->setText(text.person);

@@ -16,6 +16,7 @@ struct StripText {
     QString job;
     QString round;
     QString read;
+    QString wholeRead;  ///< what the valves are of
     int readCount = 0;
     int valveCount = 0;  ///< of the walk; 0: no progress is shown
     bool hasBar = true;  ///< beside the words of the progress

@@ -1,4 +1,5 @@
 #include "core/balancing/checks/support.h"
+#include "core/balancing/detail/doubts.h"
 
 namespace ww::balancing::checks {
 
@@ -9,7 +10,7 @@ constexpr double kHighestFraction = 0.95;
 
 }  // namespace
 
-/// Readings near the ends of their instrument's range.
+/// Readings near the ends of their instrument's range; one above it is doubted by itself (detail/doubts.h).
 void instrumentRange(const CheckContext& context, std::vector<Finding>& found) {
     for (const BranchResult& result : context.now.branches) {
         const project::Reading* reading = context.now.readings[result.branch].counting;
@@ -21,7 +22,8 @@ void instrumentRange(const CheckContext& context, std::vector<Finding>& found) {
             continue;
         }
         const double fraction = reading->dp->value / instrument->range->value;
-        if (fraction < kLowestFraction || fraction > kHighestFraction) {
+        const bool isAbove = detail::isAboveRange(instrument, reading->dp->value);
+        if (fraction < kLowestFraction || (fraction > kHighestFraction && !isAbove)) {
             found.push_back(aboutBranch(context, result.branch, kOutsideInstrumentRange,
                                         {reading->dp->text(), detail::percentText(Ratio::si(fraction)),
                                          instrument->range->text(), instrument->tag},

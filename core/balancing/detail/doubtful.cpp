@@ -7,6 +7,7 @@
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
+#include "core/balancing/meant_dp.h"
 #include "core/balancing/meter_units.h"
 #include "core/project/setting_text.h"
 #include "core/quantity/measured.h"
@@ -29,15 +30,13 @@ class Collector {
     Collector(const Project& project, const LoopLearning& loop, Hypotheses& out)
         : m_project(project), m_loop(loop), m_out(out) {}
 
-    void units(std::size_t observation, const Reading& reading) {
-        for (const Unit unit : kDpMeterUnits) {
-            if (unit == reading.dp->unit) {
-                continue;
-            }
-            const auto other = quantity::measuredDifference(reading.dp->digits, unit, density());
-            add({observation, other.value, std::nullopt},
-                {HypothesisMeaning::Kind::Unit, std::string(quantity::symbol(unit)), other.value,
-                 std::nullopt});
+    void slips(std::size_t observation, const Reading& reading) {
+        for (const MeantDp& other : meantDps(*reading.dp, density())) {
+            using Kind = HypothesisMeaning::Kind;
+            add({observation, other.dp.value, std::nullopt},
+                {other.isPointMoved ? Kind::Point : Kind::Unit,
+                 other.isPointMoved ? other.dp.text() : std::string(quantity::symbol(other.dp.unit)),
+                 other.dp.value, std::nullopt});
         }
     }
 
@@ -159,6 +158,8 @@ const base::MessageForm& formOf(HypothesisMeaning::Kind kind) {
     switch (kind) {
         case HypothesisMeaning::Kind::Unit:
             return kModelWrongUnit;
+        case HypothesisMeaning::Kind::Point:
+            return kModelWrongPoint;
         case HypothesisMeaning::Kind::Setting:
             return kModelWrongSetting;
         case HypothesisMeaning::Kind::Valve:
@@ -187,7 +188,7 @@ Hypotheses hypothesesOf(const Project& project, const History& history, const Lo
             collector.flowUnits(i, reading);
             continue;
         }
-        collector.units(i, reading);
+        collector.slips(i, reading);
         collector.sign(i, reading);
         const auto at = settingAt(project, history, reading.id, branch);
         if (at && !isSelfActing(branch) && !source.isClosedValve) {

@@ -9,9 +9,9 @@ namespace ww::balancing::detail {
 
 /// What a hypothesis would mean.
 struct HypothesisMeaning {
-    enum class Kind { Unit, Setting, Valve, Sign } kind = Kind::Unit;
-    std::string text;                      ///< the unit, the setting or the valve
-    std::optional<PressureDifference> dp;  ///< of Unit and Sign, where a dp was read
+    enum class Kind { Unit, Point, Setting, Valve, Sign } kind = Kind::Unit;
+    std::string text;                      ///< the unit, the dp of Point, the setting or the valve
+    std::optional<PressureDifference> dp;  ///< of Unit, Point and Sign, where a dp was read
     std::optional<Setting> setting;        ///< of Setting
 };
 
@@ -21,7 +21,8 @@ struct Hypotheses {
 };
 
 /// For the readings of a place: the same digits in another unit of pressure or of flow; of a dp also the
-/// setting one turn (ten degrees, ten percent) off, another valve of the job, the hoses the other way round.
+/// point moved, the setting one turn (ten degrees, ten percent) off, another valve of the job, the hoses the
+/// other way round.
 Hypotheses hypothesesOf(const project::Project& project, const History& history, const LoopLearning& loop,
                         LoopStates& states, std::size_t place);
 

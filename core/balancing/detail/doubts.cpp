@@ -5,7 +5,6 @@
 
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/doubt_forms.h"
-#include "core/balancing/meter_units.h"
 #include "core/curve/valve_flow.h"
 #include "core/project/calibration.h"
 #include "core/project/setting_text.h"
@@ -19,7 +18,6 @@ using project::Instrument;
 using project::Project;
 using project::Reading;
 using quantity::Measured;
-using quantity::Unit;
 
 /// Collects findings about one reading.
 struct ReadingDoubts {
@@ -41,9 +39,9 @@ void doubtSize(const Project& project, const RoundNumbers& numbers, std::size_t 
     }
     const quantity::Density density = project.fluid().density();
     const std::string wanted = dpIn(dp.unit, expected->dp, density);
-    if (const auto fitting = inFittingUnit(dp, expected->dp, density)) {
-        out.add(kUnitSuspected, unitFault(out.branch.tag, dp, expected->dp, *fitting, density).arguments,
-                Severity::Warning);
+    if (const auto fitting = fittingDp(dp, expected->dp, density)) {
+        base::Fault slip = slipFault(out.branch.tag, dp, expected->dp, *fitting, density);
+        out.add(*slip.form, std::move(slip.arguments), Severity::Warning);
     } else if (expected->round > 0) {
         out.add(kImplausible, {dp.text(), wanted, std::to_string(expected->round)}, Severity::Warning);
     } else {
@@ -128,17 +126,12 @@ bool isPlausible(PressureDifference dp, const ExpectedDp& expected) {
                               : ratio >= kPlausibleFirstLowRatio && ratio <= kPlausibleFirstHighRatio;
 }
 
-std::optional<Measured<PressureDifference>> inFittingUnit(const Measured<PressureDifference>& dp,
-                                                          PressureDifference expected,
-                                                          quantity::Density density) {
-    std::optional<Measured<PressureDifference>> best;
-    double nearest = kUnitSlipRatio;
-    for (const Unit unit : kDpMeterUnits) {
-        if (unit == dp.unit) {
-            continue;
-        }
-        auto candidate = quantity::measuredDifference(dp.digits, unit, density);
-        const double distance = std::abs(candidate.value / expected - 1);
+std::optional<MeantDp> fittingDp(const Measured<PressureDifference>& dp, PressureDifference expected,
+                                 quantity::Density density) {
+    std::optional<MeantDp> best;
+    double nearest = kSlipRatio;
+    for (MeantDp& candidate : meantDps(dp, density)) {
+        const double distance = std::abs(candidate.dp.value / expected - 1);
         if (distance <= nearest) {
             nearest = distance;
             best = std::move(candidate);
@@ -147,13 +140,16 @@ std::optional<Measured<PressureDifference>> inFittingUnit(const Measured<Pressur
     return best;
 }
 
-base::Fault unitFault(const std::string& tag, const Measured<PressureDifference>& dp,
-                      PressureDifference expected, const Measured<PressureDifference>& fitting,
-                      quantity::Density density) {
+base::Fault slipFault(const std::string& tag, const Measured<PressureDifference>& dp,
+                      PressureDifference expected, const MeantDp& fitting, quantity::Density density) {
+    const std::string wanted = dpIn(dp.unit, expected, density);
+    if (fitting.isPointMoved) {
+        return {&kPointSuspected, tag, {dp.text(), wanted, fitting.dp.text()}};
+    }
     return {&kUnitSuspected,
             tag,
-            {dp.text(), dpIn(dp.unit, expected, density), std::string(quantity::symbol(fitting.unit)),
-             dpIn(dp.unit, fitting.value, density)}};
+            {dp.text(), wanted, std::string(quantity::symbol(fitting.dp.unit)),
+             dpIn(dp.unit, fitting.dp.value, density)}};
 }
 
 bool isAboveRange(const Instrument* instrument, PressureDifference dp) {

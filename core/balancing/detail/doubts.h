@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/balancing/detail/round_numbers.h"
+#include "core/balancing/meant_dp.h"
 
 namespace ww::balancing::detail {
 
@@ -14,8 +15,9 @@ inline constexpr double kPlausibleHighRatio = 2.5;
 /// Limits of a dp over the dp that design flow needs, where no earlier reading is comparable (likewise).
 inline constexpr double kPlausibleFirstLowRatio = 0.05;
 inline constexpr double kPlausibleFirstHighRatio = 8;
-/// How near the expected value a dp must come in another unit for a slip of the unit (likewise).
-inline constexpr double kUnitSlipRatio = 0.15;
+/// How near the expected value a dp must come with its point moved or in another unit for a slip of either
+/// (likewise).
+inline constexpr double kSlipRatio = 0.15;
 
 /// What a dp is compared with.
 struct ExpectedDp {
@@ -28,15 +30,14 @@ struct ExpectedDp {
 std::optional<ExpectedDp> expectedDp(const project::Project& project, const RoundNumbers& numbers,
                                      std::size_t branch);
 bool isPlausible(PressureDifference dp, const ExpectedDp& expected);
-/// The unit in which the same digits come nearest to the expected dp, within kUnitSlipRatio; nothing where
-/// none does.
-std::optional<quantity::Measured<PressureDifference>> inFittingUnit(
-    const quantity::Measured<PressureDifference>& dp, PressureDifference expected, quantity::Density density);
+/// What the same digits may have meant that comes nearest to the expected dp, within kSlipRatio; nothing
+/// where nothing does.
+std::optional<MeantDp> fittingDp(const quantity::Measured<PressureDifference>& dp,
+                                 PressureDifference expected, quantity::Density density);
 
-/// What is said about a dp that was probably entered in another unit.
-base::Fault unitFault(const std::string& tag, const quantity::Measured<PressureDifference>& dp,
-                      PressureDifference expected, const quantity::Measured<PressureDifference>& fitting,
-                      quantity::Density density);
+/// What is said about a dp that was probably entered with a slipped point or in another unit.
+base::Fault slipFault(const std::string& tag, const quantity::Measured<PressureDifference>& dp,
+                      PressureDifference expected, const MeantDp& fitting, quantity::Density density);
 
 /// The doubts about what was read at a branch in this round, most telling first; none where nothing was read.
 /// Those with a reason given are notes.

@@ -49,6 +49,10 @@ inline constexpr base::MessageForm kModelWrongUnit{"model_wrong_unit",
                                                    "{1} in round {2} does not fit the other readings, which "
                                                    "expect {3} (z {4}); the same digits in {5} would, "
                                                    "correct the unit or read it again"};
+inline constexpr base::MessageForm kModelWrongPoint{"model_wrong_point",
+                                                    "{1} in round {2} does not fit the other readings, which "
+                                                    "expect {3} (z {4}); with the point moved {5} would, "
+                                                    "correct it or read it again"};
 inline constexpr base::MessageForm kModelWrongSetting{
     "model_wrong_setting",
     "{1} in round {2} does not fit the other readings, which expect {3} (z {4}); setting {5} instead of {6} "

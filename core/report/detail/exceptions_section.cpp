@@ -1,6 +1,9 @@
 #include <algorithm>
 #include <map>
+#include <optional>
+#include <set>
 
+#include "core/balancing/doubt_forms.h"
 #include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
 #include "core/project/calibration.h"
@@ -22,20 +25,63 @@ std::vector<Cell> row(std::string about, std::string round, std::string weight, 
     return {cell(std::move(about)), cell(std::move(round)), wordCell(std::move(weight)), std::move(what)};
 }
 
-/// Findings that say the same of several branches stand in one row.
-void addFindings(const Source& source, Table& table) {
+/// That a reading was kept although it is doubtful, and why; nothing where neither was said of it.
+std::optional<base::Fault> keptAlthoughDoubtful(const project::Reading& reading) {
+    if (reading.status != project::ReadingStatus::Standing || reading.cannotBeRead ||
+        (!reading.isDoubtful && reading.reason.empty())) {
+        return std::nullopt;
+    }
+    return say(reading.reason.empty() ? kDoubtfulSilent : kDoubtfulKept, {valueOf(reading), reading.reason});
+}
+
+/// Whether both say something, with the same weight, of one reading. That its meter was overdue is said of
+/// all readings of the meter.
+bool isOfSameReading(const balancing::Finding& one, const balancing::Finding& other) {
+    const auto isAlone = [](const balancing::Finding& finding) {
+        return finding.reading && !finding.fault.is(balancing::kInstrumentOverdue);
+    };
+    return isAlone(one) && isAlone(other) && one.reading == other.reading && one.severity == other.severity;
+}
+
+/// Findings that say the same of several branches stand in one row, and so do those about one reading.
+/// Returns the readings of which they tell that they are doubtful.
+std::set<base::Id> addFindings(const Source& source, Table& table) {
     std::map<std::string, std::size_t> rowOfText;
-    for (const balancing::Finding& finding : source.last.findings) {
-        std::string about = finding.fault.subject;
-        if (about.empty() && finding.branch) {
-            about = tagOf(source, *finding.branch);
+    std::set<base::Id> told;
+    const std::vector<balancing::Finding>& findings = source.last.findings;
+    for (auto finding = findings.begin(); finding != findings.end(); ++finding) {
+        const auto isWithIt = [&](const balancing::Finding& other) {
+            return isOfSameReading(*finding, other);
+        };
+        if (std::any_of(findings.begin(), finding, isWithIt)) {
+            continue;
         }
-        const std::string weight = word(finding.severity);
-        std::vector<base::Fault> parts{{finding.fault.form, {}, finding.fault.arguments}};
-        if (!finding.reason.empty()) {
-            parts.push_back(say(kReasonGiven, {finding.reason}));
+        std::string about = finding->fault.subject;
+        if (about.empty() && finding->branch) {
+            about = tagOf(source, *finding->branch);
         }
-        const Cell what = cell(std::move(parts), " ");
+        std::vector<base::Fault> parts;
+        for (auto other = finding; other != findings.end(); ++other) {
+            if (other == finding || isWithIt(*other)) {
+                parts.push_back({other->fault.form, {}, other->fault.arguments});
+                if (!other->reason.empty()) {
+                    parts.push_back(say(kReasonGiven, {other->reason}));
+                }
+                if (other->fault.is(balancing::kMarkedDoubtful)) {
+                    told.insert(*other->reading);
+                }
+            }
+        }
+        const project::Reading* reading =
+            isWithIt(*finding) ? source.project.readings().find(*finding->reading) : nullptr;
+        const auto kept = reading != nullptr ? keptAlthoughDoubtful(*reading) : std::nullopt;
+        // What has its reason is a note.
+        if (kept && !reading->reason.empty() && finding->severity == balancing::Severity::Note) {
+            parts.push_back(*kept);
+            told.insert(reading->id);
+        }
+        const std::string weight = word(finding->severity);
+        const Cell what = cell(std::move(parts), ". ");
         const auto [found, isNew] = rowOfText.emplace(weight + what.text, table.rows.size());
         if (isNew) {
             table.rows.push_back(row(about, std::to_string(source.last.roundNumber), weight, what));
@@ -44,6 +90,7 @@ void addFindings(const Source& source, Table& table) {
             tags += (tags.empty() ? "" : ", ") + about;
         }
     }
+    return told;
 }
 
 /// The values of both that are of the same kind: the settings where the readings are the same.
@@ -60,7 +107,7 @@ std::pair<std::string, std::string> correctedValues(const project::Reading& earl
                        : std::pair(valueOf(earlier), valueOf(later));
 }
 
-void addReadings(const Source& source, Table& table) {
+void addReadings(const Source& source, const std::set<base::Id>& told, Table& table) {
     for (const project::Reading* reading : source.readings()) {
         const std::string tag = tagOf(source, reading->branch);
         const std::string round = std::to_string(source.roundNumber(reading->round));
@@ -92,10 +139,8 @@ void addReadings(const Source& source, Table& table) {
             }
             add(base::term("not read"), reading->reason.empty() ? kUnreadSilent : kCannotBeRead,
                 {reading->reason});
-        } else if (reading->status == project::ReadingStatus::Standing &&
-                   (reading->isDoubtful || !reading->reason.empty())) {
-            add(base::term("doubtful"), reading->reason.empty() ? kDoubtfulSilent : kDoubtfulKept,
-                {valueOf(*reading), reading->reason});
+        } else if (const auto kept = keptAlthoughDoubtful(*reading); kept && !told.contains(reading->id)) {
+            table.rows.push_back(row(tag, round, base::term("doubtful"), cell({*kept}, "")));
         }
     }
 }
@@ -217,8 +262,8 @@ Section exceptionsSection(const Source& source) {
     table.columns = {column(kSubjectColumn, 34), column(kRoundColumn, 12, Alignment::Center),
                      column(kWeightColumn, 22), column(kWhatColumn, 112)};
     if (source.hasRound()) {
-        addFindings(source, table);
-        addReadings(source, table);
+        const std::set<base::Id> told = addFindings(source, table);
+        addReadings(source, told, table);
         addOverdue(source, table);
         addUncertainTimes(source, table);
     }

@@ -2,6 +2,7 @@
 
 #include "core/balancing/detail/pump_duty.h"
 #include "core/base/term.h"
+#include "core/pump_room/decision_notes.h"
 #include "core/report/detail/pump_numbers.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
@@ -89,18 +90,19 @@ void addImpeller(const PumpProposal& proposal, const project::Pump* pump, Sectio
     }
 }
 
+bool isSpeedOrdered(const CountedExcess& counted, const base::Fault& order) {
+    return counted.speed &&
+           !(order.is(kOrderNothing) || order.is(kOrderRuns) || order.is(pump_room::kFirstLook));
+}
+
 /// The speed to order in rpm and what it does to the power of the shaft, as the decision has both.
 void addOrderedSpeed(const Source& source, const base::Fault& order, Section& section) {
     const CountedExcess& counted = *source.excess;
-    if (!counted.speed || order.is(kOrderNothing) || order.is(kOrderRuns)) {
+    if (!isSpeedOrdered(counted, order)) {
         return;
     }
-    if (counted.rotation && counted.fullRotation) {
-        const auto rpm = [](quantity::RotationalSpeed speed) {
-            return Display::fixed(speed.in(Unit::RevolutionPerMinute), 0);
-        };
-        section.facts.push_back(
-            {plain(""), say(kOrderRpm, {rpm(*counted.rotation), rpm(*counted.fullRotation)})});
+    if (auto rotation = orderedRotation(source, order)) {
+        section.facts.push_back(std::move(*rotation));
     }
     if (counted.shaftThrottled && counted.shaftSlowed && *counted.shaftSlowed < *counted.shaftThrottled) {
         const PumpNumbers numbers(source.project);
@@ -204,6 +206,9 @@ std::optional<base::Fault> orderOf(const Source& source) {
     if (counted.isFitting) {
         return say(kOrderNothing);
     }
+    if (counted.firstLook && !(counted.speed && counted.runsAsDecided)) {
+        return counted.firstLook;
+    }
     const PumpNumbers numbers(source.project);
     const std::string speed = counted.speed ? Display::fixed(100 * counted.speed->si(), 1) : std::string();
     if (counted.speed && counted.runsAsDecided) {
@@ -216,6 +221,18 @@ std::optional<base::Fault> orderOf(const Source& source) {
     const std::string firstCut = numbers.length(counted.firstCut) + " " + numbers.lengthUnit();
     return counted.speed ? say(kOrderBoth, {speed, impeller, firstCut})
                          : say(kOrderTrim, {impeller, firstCut});
+}
+
+std::optional<Fact> orderedRotation(const Source& source, const base::Fault& order) {
+    if (!source.excess || !isSpeedOrdered(*source.excess, order) || !source.excess->rotation ||
+        !source.excess->fullRotation) {
+        return std::nullopt;
+    }
+    const auto rpm = [](quantity::RotationalSpeed speed) {
+        return Display::fixed(speed.in(Unit::RevolutionPerMinute), 0);
+    };
+    return Fact{plain(""),
+                say(kOrderRpm, {rpm(*source.excess->rotation), rpm(*source.excess->fullRotation)})};
 }
 
 bool isOtherThanOrder(const Source& source, double speedFraction) {

@@ -46,9 +46,12 @@ class TestTables {
         eachPoint(table, [&](const PumpPointResult& point) {
             std::vector<std::string> cells(7);
             if (point.head) {
+                // A rise has no elevation; that of two gauges may be unknown.
+                const std::string elevation =
+                    point.head->isElevationKnown ? m_numbers.head(point.head->elevation) : "?";
                 cells = {m_numbers.head(point.head->pressure),
                          m_sheet.sheet.gaugeZero ? m_numbers.head(point.head->zero) : "?",
-                         point.head->isElevationKnown ? m_numbers.head(point.head->elevation) : "?",
+                         point.head->hasElevation ? elevation : std::string(),
                          point.head->isVelocityKnown ? m_numbers.head(point.head->velocity) : "?",
                          m_numbers.head(point.head->total),
                          m_numbers.head(point.headUncertainty),

@@ -1,6 +1,7 @@
 #include "core/balancing/index_proof.h"
 #include "core/balancing/share_count.h"
 #include "core/project/review.h"
+#include "core/pump_room/decision_notes.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
 
@@ -128,9 +129,18 @@ std::vector<Fact> pumpFacts(const Source& source) {
                  Mark::Open}};
     }
     std::vector<Fact> facts;
+    bool isEarly = false;
     if (auto order = orderOf(source)) {
         const bool isDone = order->is(kOrderNothing) || order->is(kOrderRuns);
-        facts.push_back({say(kPumpLabel), std::move(*order), isDone ? Mark::Pass : Mark::None});
+        isEarly = order->is(pump_room::kFirstLook);
+        auto rotation = orderedRotation(source, *order);
+        facts.push_back({say(kPumpLabel), std::move(*order),
+                         isDone    ? Mark::Pass
+                         : isEarly ? Mark::Open
+                                   : Mark::None});
+        if (rotation) {
+            facts.push_back(std::move(*rotation));
+        }
     }
     const auto proposal = balancing::pumpProposal(source.project, source.last, source.curve);
     if (!proposal) {
@@ -157,6 +167,9 @@ std::vector<Fact> pumpFacts(const Source& source) {
                               balancing::excessWords(counted.basis, counted.speed),
                               std::to_string(source.excess->section)}),
              Mark::Open}};
+    }
+    if (isEarly) {
+        return facts;
     }
     // One percent of speed is about one percent of flow: less than what the readings can tell.
     if (proposal->speedFraction > 0.99) {
@@ -185,7 +198,7 @@ Fact excessFact(const Source& source, const CountedExcess& counted) {
         source.display.head(counted.excess.head) + " " + printed(source.display.headUnit()),
         balancing::excessWords(counted.excess.basis, counted.excess.speed), curveWords(source.curve),
         section};
-    if (!counted.speed) {
+    if (!counted.speed || counted.firstLook) {
         return {say(kExcessLabel), say(kExcessResult, arguments)};
     }
     arguments.push_back(Display::fixed(100 * counted.speed->si(), 1));

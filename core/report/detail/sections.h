@@ -30,7 +30,9 @@ struct CountedExcess {
     bool isFitting = false;         ///< nothing is to be done
     bool isShortUndecided = false;  ///< it cannot be told whether the pump is short
     bool runsAsDecided = false;     ///< the pump was slowed already
-    int section = 0;                ///< number of the section that decides
+    /// Why the loop is to be balanced before the pump is changed; nothing where it is balanced.
+    std::optional<base::Fault> firstLook = {};
+    int section = 0;  ///< number of the section that decides
 };
 
 /// What every section is built from.
@@ -128,8 +130,12 @@ Section revisionsSection(const Source& source);
 /// What the flow of a duty rests on, as words of the program: "by the sum of the flows".
 std::string flowBasis(const Source& source, const std::optional<balancing::SystemCurve>& duty);
 
-/// What to order the pump's change by, as the decision counts; nothing where it counts none.
+/// What to order the pump's change by, as the decision counts, or why nothing is ordered yet; nothing where it
+/// counts none.
 std::optional<base::Fault> orderOf(const Source& source);
+
+/// The ordered speed as a speed; nothing where none is ordered or full speed is not known.
+std::optional<Fact> orderedRotation(const Source& source, const base::Fault& order);
 
 /// Whether the speed for the loop with its valves as read is another than the one to order by.
 bool isOtherThanOrder(const Source& source, double speedFraction);

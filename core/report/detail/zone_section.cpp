@@ -1,3 +1,8 @@
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/balancing/advice/advice.h"
 #include "core/project/setting_text.h"
 #include "core/report/detail/once.h"
 #include "core/report/detail/pump_numbers.h"
@@ -19,8 +24,33 @@ std::string zoneSetting(const WhatIf& whatIf, const ZoneBranch& branch,
                    : std::string();
 }
 
+/// New settings as they can be read on the scale, like those that Adjust advises.
+class ReadableSettings {
+  public:
+    explicit ReadableSettings(const WhatIf& whatIf) : m_whatIf(whatIf) {}
+
+    std::optional<quantity::Setting> of(const ZoneBranch& branch) {
+        const project::Branch& record = m_whatIf.project.branches()[branch.branch];
+        const auto* curve = m_whatIf.project.characteristicOf(record);
+        if (!branch.setting || curve == nullptr || branch.isFullyOpen) {
+            return branch.setting;
+        }
+        const auto [step, isNew] = m_steps.try_emplace(*record.valve);
+        if (isNew) {
+            step->second = balancing::readableStep(m_whatIf.project, record);
+        }
+        return std::clamp(step->second * std::round(*branch.setting / step->second), curve->lowest(),
+                          curve->fullyOpen());
+    }
+
+  private:
+    const WhatIf& m_whatIf;
+    std::map<base::Id, quantity::Setting> m_steps;
+};
+
 Table branchTable(const WhatIf& whatIf) {
     const PumpNumbers numbers(whatIf.project);
+    ReadableSettings settings(whatIf);
     Table table;
     table.title = say(kZoneTable);
     table.columns = {column(kTagColumn, 22),
@@ -36,7 +66,7 @@ Table branchTable(const WhatIf& whatIf) {
             continue;
         }
         const project::Branch& record = whatIf.project.branches()[branch.branch];
-        const std::string setting = zoneSetting(whatIf, branch, branch.setting);
+        const std::string setting = zoneSetting(whatIf, branch, settings.of(branch));
         table.rows.push_back({cell(record.tag), cell(record.serves), cell(numbers.flow(branch.flowBefore)),
                               cell(PumpNumbers::percent(branch.ofTargetBefore, 0)),
                               cell(PumpNumbers::percent(branch.ofDesignBefore, 0)),

@@ -234,6 +234,25 @@ TEST(Advice, twoWrongReadingsAreNotAskedForASettingWithoutDoubt) {
     EXPECT_NE(advice.status, AdviceStatus::Verified);
 }
 
+TEST(Advice, aSlippedPointIsExplained) {
+    FieldJob job = jobSetAsAdvised();
+    std::string meant;
+    for (const project::Reading& reading :
+         std::vector(job.project().readings().begin(), job.project().readings().end())) {
+        if (reading.round == job.newestRound() && reading.branch == job.idOf("T2")) {
+            meant = text(reading.dp->value.in(Unit::Psi), 2);
+            job.change(reading, [&](project::Reading& changed) {
+                changed.dp = job.pressure(text(10 * FieldJob::decimal(meant).value(), 1));
+            });
+        }
+    }
+    const LearnedLoop learned = learn(job.project());
+    ASSERT_FALSE(learned.doubtful.empty());
+    EXPECT_EQ(learned.doubtful.front().branch, job.indexOf("T2"));
+    EXPECT_TRUE(learned.doubtful.front().why.is(kModelWrongPoint)) << english(learned.doubtful.front().why);
+    EXPECT_EQ(learned.doubtful.front().why.arguments.back(), meant + " psi");
+}
+
 TEST(Advice, aFlowWrittenDownInAnotherUnitIsExplained) {
     FieldJob job = fourCircuits();
     // At T2 flows are read in place of dps: those that the dps mean.

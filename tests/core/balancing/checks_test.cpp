@@ -89,6 +89,8 @@ TEST(Checks, instrumentRange) {
     EXPECT_EQ(severityOf(job, kOutsideInstrumentRange, "A"), Severity::Warning);
     job.change(job.project().readings().at(high), [](project::Reading& r) { r.reason = "no other"; });
     EXPECT_EQ(severityOf(job, kOutsideInstrumentRange, "A"), Severity::Note);
+    job.dp("A", "101", "4");
+    EXPECT_EQ(severityOf(job, kOutsideInstrumentRange), std::nullopt) << "above its range it is doubted";
 }
 
 TEST(Checks, calibration) {

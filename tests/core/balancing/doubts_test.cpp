@@ -7,6 +7,7 @@
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/learning/learn_forms.h"
 #include "core/balancing/learning/learned_loop.h"
+#include "core/balancing/meant_dp.h"
 #include "core/balancing/walk.h"
 #include "core/balancing/walk_progress.h"
 #include "tests/core/balancing/small_loop.h"
@@ -60,10 +61,45 @@ TEST(Doubts, aSlipOfTheUnit) {
               "give the reason");
     EXPECT_NE(Reread("100.4").finding(kUnitSuspected), nullptr);  // inches of water
     EXPECT_NE(Reread("8.36").finding(kUnitSuspected), nullptr);   // feet of water
-    EXPECT_NE(Reread("2550").finding(kUnitSuspected), nullptr);   // millimeters of water
-    EXPECT_NE(Reread("250").finding(kUnitSuspected), nullptr);    // mbar
-    EXPECT_NE(Reread("0.25").finding(kUnitSuspected), nullptr);   // bar
     EXPECT_EQ(Reread("27").finding(kUnitSuspected), nullptr);
+}
+
+TEST(Doubts, aSlipOfThePoint) {
+    const Reread slipped("251");
+    ASSERT_NE(slipped.finding(kPointSuspected), nullptr);
+    EXPECT_EQ(
+        base::english(slipped.finding(kPointSuspected)->fault),
+        "251 kPa is far from the expected 25.0 kPa, with the point moved it would be 25.1 kPa; correct it, "
+        "read again or give the reason");
+    EXPECT_EQ(slipped.finding(kUnitSuspected), nullptr) << "251 mbar is the same pressure";
+    EXPECT_NE(Reread("2550").finding(kPointSuspected), nullptr);
+    EXPECT_NE(Reread("0.25").finding(kPointSuspected), nullptr);
+    // Far off, but no power of ten from what is expected; and large as its valve is.
+    EXPECT_EQ(Reread("150").finding(kPointSuspected), nullptr);
+    EXPECT_EQ(Reread("60").finding(kPointSuspected), nullptr);
+    FieldJob job = flatLoop(3);
+    job.round(RoundKind::Survey);
+    job.dp("A", "171", "4");
+    job.round(RoundKind::Adjusting);
+    job.dp("A", "171", "4");
+    EXPECT_EQ(findingOf(assessNewest(job), kPointSuspected), nullptr) << "it was read so before";
+}
+
+TEST(MeantDps, keepTheDigits) {
+    const auto meant = [](const char* digits) {
+        std::vector<std::string> texts;
+        for (const MeantDp& each : meantDps(FieldJob().pressure(digits), quantity::Density::si(998))) {
+            if (each.isPointMoved) {
+                texts.push_back(each.dp.digits.text());
+            }
+        }
+        return texts;
+    };
+    using Texts = std::vector<std::string>;
+    EXPECT_EQ(meant("171"), (Texts{"1.71", "17.1", "1710", "17100"}));
+    EXPECT_EQ(meant("1.80"), (Texts{"0.0180", "0.180", "18.0", "180"}));
+    EXPECT_EQ(meant("0.25"), (Texts{"0.0025", "0.025", "2.5", "25"}));
+    EXPECT_TRUE(meantDps(FieldJob().pressure("0"), quantity::Density::si(998)).empty());
 }
 
 TEST(Doubts, theFirstReadingIsComparedWithDesign) {
@@ -227,6 +263,11 @@ TEST(OfferedFix, theUnitOrTheSign) {
     const auto sign = offeredFix(negative.job.project(), assessNewest(negative.job), negative.reading);
     ASSERT_TRUE(sign);
     EXPECT_EQ(sign->dp.text(), "25.0 kPa");
+    const Reread point("251");
+    const auto moved = offeredFix(point.job.project(), assessNewest(point.job), point.reading);
+    ASSERT_TRUE(moved);
+    EXPECT_EQ(moved->dp.text(), "25.1 kPa");
+    EXPECT_EQ(point.job.project().readings().at(point.reading).dp->text(), "251 kPa") << "only offered";
     const Reread fine("26");
     EXPECT_FALSE(offeredFix(fine.job.project(), assessNewest(fine.job), fine.reading));
     const Reread odd("150");

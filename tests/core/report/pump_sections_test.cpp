@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "core/balancing/assess.h"
+#include "core/base/term.h"
 #include "core/pump_room/pump_picture.h"
 #include "core/report/detail/sections.h"
 #include "tests/support/demo_project.h"
@@ -150,12 +151,41 @@ TEST(PumpSections, theFirstPageLeadsWithWhatIsOrderedBy) {
         << pump;
 }
 
+// Before the loop is balanced every section says so, and none what to order.
+TEST(PumpSections, aFirstLookOrdersNothingAnywhere) {
+    const project::Project project = demoProject();
+    auto pumps = std::make_shared<pump_room::PumpPicture>(pictured(project));
+    const base::Fault look{&pump_room::kFirstLook, "", {"3", "4", "6", base::term("not proved")}};
+    std::erase_if(pumps->decision.findings,
+                  [](const base::Fault& finding) { return finding.is(pump_room::kFirstLook); });
+    ReportOptions options;
+    options.pumps = pumps;
+    const Report before = build(project, options);
+    ASSERT_NE(sectionText(before, kResult).find("Pump: Speed "), std::string::npos)
+        << sectionText(before, kResult);
+    EXPECT_NE(sectionText(before, kResult).find("rpm where full speed is"), std::string::npos)
+        << sectionText(before, kResult);
+    auto early = std::make_shared<pump_room::PumpPicture>(*pumps);
+    early->decision.findings.push_back(look);
+    options.pumps = early;
+    const Report report = build(project, options);
+    const std::string first = sectionText(report, kResult);
+    EXPECT_NE(first.find("Pump: a first look: in round 3, 4 of 6 terminals are on share"), std::string::npos)
+        << first;
+    for (const char* order : {"Speed ", "rpm", "takes it away", "order by"}) {
+        EXPECT_EQ(first.find(order), std::string::npos) << order << '\n' << first;
+    }
+    const std::string pump = sectionText(report, kPump);
+    EXPECT_NE(pump.find("Order by: a first look"), std::string::npos) << pump;
+    EXPECT_EQ(pump.find("the decision counts this"), std::string::npos) << pump;
+}
+
 // What was not read is no number, and what was taken for it is called assumed.
 TEST(PumpSections, whatWasNotReadIsSaidToBeAssumed) {
     project::Project project = demoProject();
     const auto test = [&] { return textOf(pumpTestSection(project, pictured(project), 0)); };
     const auto decision = [&] { return textOf(pumpDecisionSection(project, pictured(project))); };
-    EXPECT_NE(test().find("|?|0.00|"), std::string::npos) << "no zero of the gauges: " << test();
+    EXPECT_NE(test().find("|?||"), std::string::npos) << "no zero of the gauges, no elevation: " << test();
     EXPECT_NE(decision().find("% of full speed assumed, no speed was read"), std::string::npos) << decision();
     EXPECT_NE(sectionText(build(project, {}), kPump).find("100.0 %, not read|"), std::string::npos);
     for (project::PumpReading reading :

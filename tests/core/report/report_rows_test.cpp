@@ -95,6 +95,51 @@ TEST(ReportRows, whatNobodyTurnedIsToldByItsReason) {
     EXPECT_NE(text.find("not read|not turned in this round"), std::string::npos) << text;
 }
 
+TEST(ReportRows, aReadingWithSeveralDoubtsIsListedOnceWithAllOfThem) {
+    support::FieldJob job = balancing::flatLoop(3);
+    const base::Id meter = job.instrument("1", "");
+    job.change(job.project().instruments().at(meter),
+               [&](project::Instrument& each) { each.range = job.pressure("40"); });
+    job.round(project::RoundKind::Survey);
+    for (const char* tag : {"A", "B", "C"}) {
+        job.dp(tag, "25.0", "4");
+    }
+    job.round(project::RoundKind::Final);
+    job.dp("A", "25.0", "4");
+    const base::Id above = job.dp("B", "252", "4");
+    job.dp("C", "25.0", "4");
+    const auto rowsOfB = [&] {
+        std::vector<std::string> rows;
+        const Section section = sectionOfJob(job, kExceptions);
+        for (const auto& row : section.tables.at(0).rows) {
+            if (row.back().text.find("252 kPa") != std::string::npos) {
+                rows.push_back(row.at(0).text + '|' + row.at(2).text + '|' + row.back().text);
+            }
+        }
+        return rows;
+    };
+    const auto rowOf = [&](const std::string& weight) {
+        std::string found;
+        for (const std::string& row : rowsOfB()) {
+            found += row.rfind("B|" + weight + '|', 0) == 0 ? row : "";
+        }
+        return found;
+    };
+    // That its flow is off design is another matter than what is wrong with the reading.
+    ASSERT_EQ(rowsOfB().size(), 1U);
+    const std::string doubted = rowOf("warning");
+    EXPECT_EQ(doubted.rfind("B|warning|252 kPa is above the range of instrument M-1", 0), 0U) << doubted;
+    EXPECT_NE(doubted.find(". 252 kPa is far from the expected"), std::string::npos) << doubted;
+    EXPECT_EQ(doubted.find("% of the range"), std::string::npos) << doubted;
+    job.change(job.project().readings().at(above),
+               [](project::Reading& reading) { reading.reason = "read with the wide range"; });
+    const std::string kept = rowOf("note");
+    EXPECT_EQ(kept.rfind("B|note|252 kPa is above the range of instrument M-1", 0), 0U) << kept;
+    EXPECT_NE(kept.find(". doubtful reading 252 kPa kept: read with the wide range"), std::string::npos)
+        << kept;
+    EXPECT_EQ(rowOf("doubtful"), "");
+}
+
 // A ratio of two flows can be checked from three significant digits of each.
 TEST(ReportRows, flowsHaveThreeSignificantDigitsOrMore) {
     support::FieldJob job = balancing::flatLoop(3);

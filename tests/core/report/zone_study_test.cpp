@@ -4,6 +4,9 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
+#include "core/balancing/advice/advice.h"
 #include "tests/support/pump_loop.h"
 #include "tests/support/us_units.h"
 
@@ -42,7 +45,20 @@ TEST(ZoneStudy, namesTheChangesAndIsNeverSigned) {
     ASSERT_EQ(told.size(), 2U);
     EXPECT_EQ(told[0], "T5: added at the pump, " + added.designFlow->text() + " at design");
     EXPECT_EQ(told[1], "T1: 30 gpm at design instead of " + project.branchTagged("T1")->designFlow->text());
-    EXPECT_FALSE(study.sections.front().tables.empty());
+    ASSERT_FALSE(study.sections.front().tables.empty());
+    // New settings are those of the scale's marks, as everywhere.
+    int settings = 0;
+    for (const auto& row : study.sections.front().tables.front().rows) {
+        const std::string& text = row.at(6).text;
+        const project::Branch* branch = whatIf.project.branchTagged(row.at(0).text);
+        ASSERT_NE(branch, nullptr);
+        if (!text.empty() && text.find_first_not_of("0123456789.") == std::string::npos) {
+            const double marks = std::stod(text) / balancing::readableStep(whatIf.project, *branch).si();
+            EXPECT_NEAR(marks, std::round(marks), 1e-6) << branch->tag << ' ' << text;
+            ++settings;
+        }
+    }
+    EXPECT_GT(settings, 0);
     // Nothing was learned of this job, and the study says so first.
     EXPECT_EQ(base::english(study.sections.front().facts.front().value),
               "the design losses: no learned loop that fits the readings was there");

@@ -140,6 +140,25 @@ TEST(HandbookInTheDesk, theKeyShowsTheChapterOfThePlaceInFront) {
     EXPECT_NE(notes.indexOf(QStringLiteral(WW_VERSION)), -1);
 }
 
+// Each language tells of the same releases in as many points.
+TEST(InstalledFiles, releaseNotesAreInEveryLanguage) {
+    const auto linesOf = [](const QString& file, const QString& beginning) {
+        QFile notes(file);
+        EXPECT_TRUE(notes.open(QIODevice::ReadOnly)) << file.toStdString();
+        QStringList found = QString::fromUtf8(notes.readAll()).split('\n').filter(beginning);
+        found.removeIf([&](const QString& line) { return !line.startsWith(beginning); });
+        return found;
+    };
+    const QString english = releaseNotesFile("en");
+    EXPECT_EQ(QFileInfo(english).fileName(), "release_notes.md");
+    for (const Language& language : languages()) {
+        const QString own = releaseNotesFile(language.code);
+        EXPECT_EQ(own == english, language.code == "en") << language.code.toStdString();
+        EXPECT_EQ(linesOf(own, "## "), linesOf(english, "## "));
+        EXPECT_EQ(linesOf(own, "- ").size(), linesOf(english, "- ").size()) << language.code.toStdString();
+    }
+}
+
 TEST(InstalledFiles, samplesAreFoundWithTheirNames) {
     QStringList names;
     for (const SampleJob& sample : sampleJobs()) {

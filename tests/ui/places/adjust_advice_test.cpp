@@ -282,20 +282,64 @@ TEST_F(AdjustDesk, theReferenceIsOpenedAndThenLeftWhateverItsShare) {
     EXPECT_FALSE(m_desk.window.notice().contains("index circuit")) << "its word says it";
 }
 
-TEST(AdvicePanel, ofManyThatSayAlikeSomeStandAndTheRestIsCounted) {
+/// A solved loop of 30 terminals of which 10 were read.
+project::Edit partlyRead() {
     project::Edit content = support::SolvedJob(30).content();
     constexpr int kRead = 10;
     int readings = 0;
     std::erase_if(content.put, [&](const auto& record) {
         return std::holds_alternative<project::Reading>(record) && ++readings > kRead;
     });
-    DeskWindow desk(content, false);
-    desk.window.showPlace(MainWindow::Adjust);
+    return content;
+}
+
+void waitForAdvice(const LoopAdvisor& advisor) {
     QElapsedTimer time;
     time.start();
-    while (desk.window.advisor().isComputing() && time.elapsed() < 60'000) {
+    while (advisor.isComputing() && time.elapsed() < 60'000) {
         QTest::qWait(5);
     }
+}
+
+TEST(AdvicePanel, adviceThatIsNotReadyShowsNoSettingAndMovesNoHandle) {
+    DeskWindow desk(partlyRead(), false);
+    desk.window.showPlace(MainWindow::Adjust);
+    waitForAdvice(desk.window.advisor());
+    AdjustPlace& place = *desk.window.adjust();
+    const LoopPicture* picture = desk.window.advisor().picture();
+    ASSERT_TRUE(picture != nullptr && !picture->advice.isReady() && !picture->advice.settings.empty());
+    const AdviceModel& model = *place.advice()->model();
+    ASSERT_GT(model.rowCount(), 0);
+    for (int row = 0; row < model.rowCount(); ++row) {
+        for (const int column :
+             {AdviceModel::SetTo, AdviceModel::AimDp, AdviceModel::AsRead, AdviceModel::InTruth}) {
+            EXPECT_EQ(model.index(row, column).data().toString(), "") << row << ' ' << column;
+        }
+    }
+    EXPECT_FALSE(place.advice()->words().contains("Once all are set"))
+        << place.advice()->words().toStdString();
+    const double before = place.valve().setting().si();
+    desk.window.commands().takeAdvice->trigger();
+    EXPECT_EQ(place.valve().setting().si(), before);
+    EXPECT_TRUE(desk.window.notice().contains("Nothing was read here")) << desk.window.notice().toStdString();
+}
+
+TEST_F(AdjustDesk, untilAReadingIsLearnedFromTheAdviceIsOfThoseBefore) {
+    EXPECT_FALSE(place().advice()->words().startsWith("Advice of earlier readings"));
+    m_desk.type("30.0");
+    m_desk.key(Qt::Key_Return);
+    ASSERT_TRUE(m_desk.window.advisor().isComputing());
+    EXPECT_TRUE(place().advice()->words().startsWith("Advice of earlier readings"))
+        << place().advice()->words().toStdString();
+    settle();
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(place().advice()->words().startsWith("Advice of earlier readings"));
+}
+
+TEST(AdvicePanel, ofManyThatSayAlikeSomeStandAndTheRestIsCounted) {
+    DeskWindow desk(partlyRead(), false);
+    desk.window.showPlace(MainWindow::Adjust);
+    waitForAdvice(desk.window.advisor());
     const LoopPicture* picture = desk.window.advisor().picture();
     ASSERT_NE(picture, nullptr);
     ASSERT_GE(picture->advice.whyNot.size(), 20U);

@@ -8,6 +8,7 @@
 #include <QRegularExpression>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QTest>
 
 #include "core/project/review.h"
 #include "core/seal/verify_report.h"
@@ -176,6 +177,42 @@ TEST(ReportSigning, theListBeginsAtItsFirstOpenLine) {
     rig.place.show();
     QApplication::processEvents();
     expectAtFirstOpen("opened again");
+}
+
+TEST(ReportSigning, aReasonGivenLeadsToTheNextLineThatWaitsForOne) {
+    support::DemoOptions options;
+    options.hasOverdueMeter = true;
+    SigningRig rig(options);
+    rig.place.activateWindow();
+    const auto open = [&] {
+        std::vector<QString> names;
+        for (const balancing::SignLine& line : rig.lines()) {
+            if (line.state == SignState::NeedsReason) {
+                names.push_back("Reason: " + text::text(line.text));
+            }
+        }
+        return names;
+    };
+    const std::vector<QString> before = open();
+    ASSERT_GE(before.size(), 2U);
+    for (std::size_t given = 0; given < before.size(); ++given) {
+        QLineEdit* field = nullptr;
+        for (QLineEdit* edit : rig.place.findChildren<QLineEdit*>()) {
+            field = edit->isVisible() && edit->accessibleName() == before[given] ? edit : field;
+        }
+        ASSERT_NE(field, nullptr) << before[given].toStdString();
+        if (given == 0) {
+            field->setFocus();
+        }
+        ASSERT_EQ(QApplication::focusWidget(), field) << "after " << given << " reasons";
+        QTest::keyClicks(field, "agreed with the engineer");
+        QTest::keyClick(field, Qt::Key_Return);
+        QApplication::processEvents();
+        ASSERT_EQ(open().size(), before.size() - given - 1);
+    }
+    // With none left the keys stay with the last.
+    ASSERT_NE(QApplication::focusWidget(), nullptr);
+    EXPECT_EQ(QApplication::focusWidget()->accessibleName(), before.back());
 }
 
 TEST(ReportSigning, whatStandsWithAReasonHasNoTick) {

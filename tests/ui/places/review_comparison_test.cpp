@@ -76,6 +76,26 @@ TEST(ReviewPlace, comparesExactlyTheSeededFields) {
     EXPECT_EQ(unread[ReviewPlace::OfTarget], desk.ofTarget("B-12", false) + " → –");
 }
 
+TEST(ReviewPlace, reasonsTakeTheRoomThatWrappedReadingsLeave) {
+    SeededRounds desk;
+    ReviewPlace& place = *desk.window.review();
+    desk.window.showPlace(MainWindow::Review);
+    ASSERT_TRUE(desk.bridge().storeCannotBeRead(desk.branch("B-12"), "behind a wall, no access").ok());
+    QCoreApplication::processEvents();
+    const QTableView* table = nullptr;
+    for (const QTableView* each : place.findChildren<QTableView*>()) {
+        table = each->model() == place.comparison() ? each : table;
+    }
+    ASSERT_NE(table, nullptr);
+    int widest = 0;
+    for (int row = 0; row < place.comparison()->rowCount(); ++row) {
+        const QString cell = place.comparison()->row(row).cells[ReviewPlace::Dp];
+        widest = std::max(widest, table->fontMetrics().horizontalAdvance(cell));
+    }
+    ASSERT_LT(table->columnWidth(ReviewPlace::Dp), widest) << "readings are wrapped";
+    EXPECT_GE(table->columnWidth(ReviewPlace::Why), table->columnWidth(ReviewPlace::Dp));
+}
+
 TEST(ReviewPlace, aStateIsWrittenAsItWasAndAsItIs) {
     SeededRounds desk;
     ReviewPlace& place = *desk.window.review();

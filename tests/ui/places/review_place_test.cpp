@@ -21,6 +21,7 @@
 #include "ui/charts/chart_view.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/report/ready_list.h"
+#include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
 namespace {
@@ -98,7 +99,8 @@ TEST(ReviewPlace, sendBackWaitsForACommentAndTheTechnicianFindsItAtItsCell) {
     desk.review();
     QPushButton* sendBack = desk.button("Send Back");
     EXPECT_FALSE(sendBack->isEnabled());
-    EXPECT_FALSE(sendBack->accessibleDescription().isEmpty()) << "it says what it waits for";
+    EXPECT_TRUE(sendBack->accessibleDescription().contains("no open comment")) << "it says what is missing";
+    EXPECT_TRUE(sendBack->accessibleDescription().contains("Ctrl+Alt+C")) << "and what to do";
     desk.comment("B-05", "Meter zeroed?");
     ASSERT_EQ(desk.project().comments().size(), 1U);
     EXPECT_EQ(desk.project().comments()[0].branch, desk.branch("B-05"));
@@ -319,6 +321,7 @@ TEST(ReviewPlace, aRoundIsSentAndAcceptedFromTheMenuAndWithdrawnNotUndone) {
     EXPECT_TRUE(desk.window.notice().contains("K. Moor"))
         << "who may: " << desk.window.notice().toStdString();
     desk.actAs(true);
+    EXPECT_EQ(desk.window.notice(), "") << "somebody who may is at the desk";
     commands.acceptRound->trigger();
     EXPECT_EQ(desk.state(), RoundState::Accepted);
     for (QAction* action : {commands.sendRound, commands.acceptRound}) {
@@ -326,6 +329,20 @@ TEST(ReviewPlace, aRoundIsSentAndAcceptedFromTheMenuAndWithdrawnNotUndone) {
         action->trigger();
         EXPECT_TRUE(desk.window.notice().contains("accepted already")) << desk.window.notice().toStdString();
     }
+}
+
+TEST(ReviewPlace, whatWasSaidOfARoundIsOverWhenAnotherIsChosen) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.review();
+    desk.window.commands().sendRound->trigger();
+    ASSERT_TRUE(desk.window.notice().contains("is sent already")) << desk.window.notice().toStdString();
+    for (QTableView* table : desk.window.findChildren<QTableView*>()) {
+        if (table->accessibleName() == "Rounds") {
+            table->setCurrentIndex(table->model()->index(0, 0));
+        }
+    }
+    EXPECT_EQ(desk.window.notice(), "");
 }
 
 TEST(ReviewPlace, aRoundWithAnOpenCommentIsNotAcceptedUntilItIsResolved) {
@@ -425,6 +442,38 @@ TEST(ReviewPlace, commentsAreAnsweredAndResolved) {
     EXPECT_TRUE(project::openComments(desk.project(), desk.project().lastRound()->id).empty());
     EXPECT_TRUE(desk.bridge().undo().ok());
     EXPECT_FALSE(desk.project().comments()[0].isResolved) << "a review action is undone as any other";
+}
+
+TEST(ReviewPlace, enterAnswersTheCommentThatWasChosenAndSaysSoBefore) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.comment("B-03", "Which meter?");
+    desk.comment("B-04", "Zeroed?");
+    auto* panel = desk.window.findChild<CommentPanel*>();
+    auto* field = panel->findChild<HintedField*>();
+    const auto says = [&](const QString& words) {
+        const auto labels = panel->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(),
+                           [&](const QLabel* label) { return label->text().contains(words); });
+    };
+    // The first of the list is in hand, but nobody chose it.
+    EXPECT_TRUE(says("Comment on B-04")) << support::textsOf(*panel).toStdString();
+    EXPECT_EQ(field->hint(), "new comment, Enter");
+    desk.actAs(false);
+    panel->list()->setFocus();
+    desk.key(panel->list()->item(0)->text().contains("Zeroed?") ? Qt::Key_Down : Qt::Key_Up);
+    EXPECT_TRUE(says("Answer K. Moor on B-03")) << support::textsOf(*panel).toStdString();
+    EXPECT_EQ(field->hint(), "answer, Enter");
+    field->setFocus();
+    desk.type("M-1, as before");
+    desk.key(Qt::Key_Return);
+    ASSERT_EQ(desk.project().comments().size(), 3U);
+    EXPECT_EQ(desk.project().comments()[2].answers, desk.project().comments()[0].id);
+    // A comment that is begun is a new one again.
+    desk.comment("B-05", "And this one?");
+    ASSERT_EQ(desk.project().comments().size(), 4U);
+    EXPECT_FALSE(desk.project().comments()[3].answers.has_value());
+    EXPECT_EQ(desk.project().comments()[3].branch, desk.branch("B-05"));
 }
 
 TEST(ReviewPlace, aRoundThatWasSentBackIsSentAgainOnceItsCommentsAreAnswered) {

@@ -35,6 +35,20 @@ TEST(WalkPlace, aSlipOfUnitIsKeptDoubtfulAndOneKeyMendsIt) {
     EXPECT_EQ(desk.stored("B-01"), typed + " kPa");
 }
 
+TEST(WalkPlace, aSlippedPointIsOfferedAndNeverMovedByItself) {
+    DeskWindow desk;
+    const double last = desk.project().readings()[0].dp->value.in(quantity::Unit::Kilopascal);
+    const QString meant = QString::number(last, 'f', 1);
+    const QString typed = QString(meant).remove('.');
+    desk.enter(typed);
+    EXPECT_EQ(desk.stored("B-01"), typed.toStdString() + " kPa");
+    EXPECT_TRUE(desk.window.notice().contains("Ctrl+U to store " + meant + " kPa"))
+        << desk.window.notice().toStdString();
+    desk.key(Qt::Key_U, Qt::ControlModifier);
+    EXPECT_EQ(desk.stored("B-01"), meant.toStdString() + " kPa");
+    EXPECT_FALSE(desk.window.notice().contains("far from")) << desk.window.notice().toStdString();
+}
+
 TEST(WalkPlace, anImplausibleValueGivesOneNoticeAndNoDialog) {
     DeskWindow desk;
     int notices = 0;
@@ -224,6 +238,17 @@ TEST(WalkPlace, aNoticeStaysWhileWhatItSpeaksOfHolds) {
     ASSERT_FALSE(told.isEmpty());
     ASSERT_TRUE(desk.bridge().storeDp(desk.project().branchTagged("B-09")->id, "20.0").ok());
     EXPECT_EQ(desk.window.notice(), told) << "another valve was read meanwhile";
+}
+
+TEST(WalkPlace, whatIsSaidOfTheNextValueGoesWithItsValve) {
+    DeskWindow desk;
+    desk.enter(QString::fromStdString(support::walkReadings(desk.project())[0]));
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    desk.window.walk()->readAgain();
+    ASSERT_TRUE(desk.window.notice().contains("next value typed")) << desk.window.notice().toStdString();
+    desk.key(Qt::Key_Down);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_EQ(desk.window.notice(), "");
 }
 
 TEST(WalkPlace, readingADoubtfulValueAgainTakesItsPlace) {

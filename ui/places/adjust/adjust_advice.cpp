@@ -110,6 +110,11 @@ void AdjustPlace::takeAdvice() {
         m_bridge.tell(base::Fault{&kNothingAdvised, {}, {}});
         return;
     }
+    if (!m_advice->model()->isReady()) {
+        const auto& whyNot = m_advice->model()->shown()->advice.whyNot;
+        m_bridge.tell(whyNot.empty() ? base::Fault{&kNothingAdvised, {}, {}} : whyNot.front());
+        return;
+    }
     if (m_advice->model()->isLeftAsItIs(row)) {
         m_bridge.tell(base::Fault{&balancing::kAdviceVerified, {}, {}});
         return;

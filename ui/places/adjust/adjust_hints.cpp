@@ -41,7 +41,9 @@ KeyHints AdjustPlace::controlHint(const QWidget* inHand) const {
             .add(m_settingField->isBlank() ? tr("Esc back") : tr("Esc clears"));
     }
     if (inHand == m_advice->table()) {
-        return keys.add(tr("Enter takes the setting"), isWritable && isBlank && m_advice->branchInHand())
+        return keys
+            .add(tr("Enter takes the setting"),
+                 isWritable && isBlank && m_advice->model()->isReady() && m_advice->branchInHand())
             .add(controlKeys(*inHand))
             .add(tr("Esc back"));
     }
@@ -77,7 +79,7 @@ KeyHints AdjustPlace::commandHint() const {
 bool AdjustPlace::canTakeAdvice() const {
     const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
     constexpr double kSame = 1e-6;
-    const bool isLeft = row >= 0 && m_advisor.picture() != nullptr &&
+    const bool isLeft = row >= 0 && m_advice->model()->isReady() && m_advisor.picture() != nullptr &&
                         m_advisor.picture()->advice.status != balancing::AdviceStatus::Verified;
     return isLeft && !m_bridge.isReadOnly() && m_field->isBlank() && !isWordAgainstAdvice(m_valve) &&
            std::abs((m_advice->model()->at(row).setting - m_valve.setting()).si()) > kSame;

@@ -138,6 +138,10 @@ QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int 
     const bool hasSetting = advised.reach != balancing::BalanceReach::NoValve &&
                             advised.reach != balancing::BalanceReach::SelfActing &&
                             advised.reach != balancing::BalanceReach::NoFlow;
+    const bool isByAdvice = column == SetTo || column == AimDp || column == AsRead || column == InTruth;
+    if (isByAdvice && !isReady()) {
+        return {};
+    }
     switch (column) {
         case Order:
             return static_cast<std::size_t>(row) < m_ordered ? QString::number(row + 1) : QString();
@@ -163,6 +167,9 @@ QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int 
             }
             if (const QString now = doneNow(advised); !now.isEmpty()) {
                 return now;
+            }
+            if (!isReady()) {
+                return {};
             }
             if (advised.reach == balancing::BalanceReach::BelowScale) {
                 return tr("scale too short");

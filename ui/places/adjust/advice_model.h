@@ -34,6 +34,9 @@ class AdviceModel : public QAbstractTableModel {
     /// What is shown; null where there is nothing.
     const LoopPicture* shown() const { return m_shown.get(); }
     const balancing::SettingAdvice& at(int row) const;
+    /// Whether valves may be turned by what is shown. Else no setting and nothing that follows from it is
+    /// shown.
+    bool isReady() const { return m_shown != nullptr && m_shown->advice.isReady(); }
     /// Whether a round confirmed the shares with the valve of the row where it stands, beside its advised
     /// setting: it is left there.
     bool isLeftAsItIs(int row) const { return isLeft(at(row)); }

@@ -250,6 +250,10 @@ void AdvicePanel::showWords() {
             m_status->setText(tr("Shares confirmed by a round"));
             break;
     }
+    // Until the newest reading is learned from, the settings are those of the readings before it.
+    if (m_advisor.isComputing()) {
+        m_status->setText(tr("Advice of earlier readings"));
+    }
     if (m_reason) {
         lines << text::text(*m_reason);
     }
@@ -264,7 +268,7 @@ void AdvicePanel::showWords() {
         lines << text::sentence(base::Fault{&balancing::kAdviceSharesVerified, {}, {}});
     } else if (advice.status == balancing::AdviceStatus::Verified) {
         lines << text::sentence(base::Fault{&balancing::kAdviceVerified, {}, {}});
-    } else if (!advice.settings.empty() && !picture->learned.isMisfit) {
+    } else if (advice.isReady() && !advice.settings.empty() && !picture->learned.isMisfit) {
         const QString band = QString::fromStdString(m_bridge.project().job().matchingBand.digits.text());
         lines << tr("Once all are set as advised: chance that every share reads within ±%1 % of target: %2; "
                     "that it truly is, with the errors of the valve tables: %3.")
@@ -274,7 +278,7 @@ void AdvicePanel::showWords() {
     if (advice.helpful) {
         lines << tr("Helps most: %1").arg(text::text(advice.helpful->why));
     }
-    if (const auto branch = branchInHand()) {
+    if (const auto branch = branchInHand(); branch && advice.isReady()) {
         for (const base::Fault& note : m_model->at(m_model->rowOf(*branch)).notes) {
             lines << text::text(note);
         }

@@ -1,12 +1,13 @@
 #include "ui/places/report/ready_list.h"
 
+#include <QApplication>
 #include <QLabel>
+#include <algorithm>
 
 #include "core/balancing/checks/check_forms.h"
 #include "core/balancing/review_steps.h"
 #include "ui/places/fact_list.h"
 #include "ui/text/words.h"
-#include "ui/widgets/entry_field.h"
 
 namespace ww::ui {
 namespace {
@@ -81,7 +82,10 @@ ReadyList::ReadyList(WorkbookBridge& bridge, QWidget* parent)
 }
 
 void ReadyList::show(const std::vector<SignLine>& lines, const theme::Tokens& tokens) {
+    const QWidget* held = isAncestorOf(QApplication::focusWidget()) ? QApplication::focusWidget() : nullptr;
+    const QString name = held != nullptr ? held->accessibleName() : QString();
     takeOut(m_lines);
+    m_reasons.clear();
     m_firstOpen = nullptr;
     bool isOpen = false;
     // What is left to do comes first; what is good below it.
@@ -99,6 +103,28 @@ void ReadyList::show(const std::vector<SignLine>& lines, const theme::Tokens& to
         }
     }
     m_lines->addStretch(1);
+    if (held != nullptr) {
+        passKeys(name);
+    }
+}
+
+void ReadyList::passKeys(const QString& name) {
+    const auto isHeld = [&](const Reason& reason) { return reason.field->accessibleName() == name; };
+    const auto isOpen = [](const Reason& reason) { return reason.isOpen; };
+    const auto at = std::find_if(m_reasons.begin(), m_reasons.end(), isHeld);
+    QWidget* next = nullptr;
+    if (at != m_reasons.end()) {
+        auto open = std::find_if(at, m_reasons.end(), isOpen);
+        open = open != m_reasons.end() ? open : std::find_if(m_reasons.begin(), at, isOpen);
+        next = (open != m_reasons.end() && open->isOpen ? open : at)->field;
+    } else {
+        for (QPushButton* button : findChildren<QPushButton*>()) {
+            next = button->isVisibleTo(this) && button->accessibleName() == name ? button : next;
+        }
+    }
+    if (next != nullptr) {
+        next->setFocus(Qt::OtherFocusReason);
+    }
 }
 
 QWidget* ReadyList::add(const SignLine& line, const theme::Tokens& tokens) {
@@ -168,6 +194,7 @@ void ReadyList::addReason(const SignLine& line, QVBoxLayout& column) {
     field->setEnabled(!m_bridge.isReadOnly());
     field->setStore([this, fault = line.text](const QString& typed) { return giveReason(fault, typed); });
     column.addWidget(field);
+    m_reasons.push_back({field, line.state == SignState::NeedsReason});
 }
 
 bool ReadyList::giveReason(const base::Fault& line, const QString& reason) {

@@ -8,6 +8,7 @@
 
 #include "core/balancing/ready_to_sign.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/entry_field.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -21,7 +22,8 @@ class ReadyList : public QWidget {
 
     explicit ReadyList(WorkbookBridge& bridge, QWidget* parent = nullptr);
 
-    /// Fills the list anew.
+    /// Fills the list anew. Where the keys were in a reason that is given now they go on to the next line
+    /// that waits for one, else they stay where they were.
     void show(const std::vector<balancing::SignLine>& lines, const theme::Tokens& tokens);
     /// The first line that stands in the way; the first of all where none does. Null before show().
     QWidget* firstOpen() const { return m_firstOpen; }
@@ -40,8 +42,17 @@ class ReadyList : public QWidget {
     void addCure(const balancing::SignLine& line, QVBoxLayout& column);
     void addReason(const balancing::SignLine& line, QVBoxLayout& column);
 
+    /// Gives the keys to what stands now where the control of that name stood.
+    void passKeys(const QString& name);
+
+    struct Reason {
+        EntryField* field;
+        bool isOpen;
+    };
+
     WorkbookBridge& m_bridge;
     QVBoxLayout* m_lines;
+    std::vector<Reason> m_reasons;
     QWidget* m_firstOpen = nullptr;
 };
 

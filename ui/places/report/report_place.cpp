@@ -1,5 +1,6 @@
 #include "ui/places/report/report_place.h"
 
+#include <QApplication>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -198,6 +199,9 @@ void ReportPlace::beginReadyList() {
         // Where it is the first of all, the head of the list is seen with it.
         const bool isBelow = first != nullptr && first->y() > 0;
         m_panel->verticalScrollBar()->setValue(isBelow ? m_ready->y() + first->y() : 0);
+        if (QWidget* held = QApplication::focusWidget(); m_ready->isAncestorOf(held)) {
+            m_panel->ensureWidgetVisible(held);
+        }
     });
 }
 

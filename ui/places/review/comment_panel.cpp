@@ -2,13 +2,13 @@
 
 #include <QApplication>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QVBoxLayout>
 
 #include "core/project/review.h"
 #include "ui/delegates/wrapped_item.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
-#include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
 
@@ -18,13 +18,14 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
       m_head(new QLabel(this)),
       m_list(new QListWidget(this)),
       m_target(new QLabel(this)),
-      m_text(new HintedField(tr("comment or answer"), this)),
+      m_text(new HintedField(this)),
       m_add(new QPushButton(tr("Comment"), this)),
       m_answer(new QPushButton(tr("Answer"), this)),
       m_resolve(new QPushButton(tr("Resolve"), this)) {
     m_head->setObjectName(QStringLiteral("panel_title"));
     m_list->setAccessibleName(tr("Comments of the round"));
     m_list->setWordWrap(true);
+    m_list->installEventFilter(this);
     m_list->setItemDelegate(new WrappedItem(m_list));
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_text->setAccessibleName(tr("Text of the comment"));
@@ -43,6 +44,7 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
     }
     layout->addLayout(buttons);
     connect(m_add, &QPushButton::clicked, this, [this] {
+        m_isAnswering = false;
         take(balancing::addComment(m_bridge.project(), m_place, m_text->text().trimmed().toStdString(),
                                    m_bridge.reviewContext()));
     });
@@ -58,20 +60,25 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
                                            m_bridge.reviewContext()));
         }
     });
-    connect(m_text, &QLineEdit::returnPressed, m_add, &QPushButton::click);
+    connect(m_text, &QLineEdit::returnPressed, this, [this] { (m_isAnswering ? m_answer : m_add)->click(); });
     connect(m_text, &QLineEdit::textChanged, this, &CommentPanel::showInHand);
-    connect(m_list, &QListWidget::currentItemChanged, this, &CommentPanel::showInHand);
+    connect(m_list, &QListWidget::currentItemChanged, this, &CommentPanel::choose);
+    connect(m_list, &QListWidget::itemClicked, this, &CommentPanel::choose);
     connect(m_list, &QListWidget::itemActivated, this, [this] {
         const project::Comment* comment = inHand();
         if (comment != nullptr && comment->branch) {
             emit branchWanted(*comment->branch);
         }
+        choose();
     });
     refresh();
 }
 
 void CommentPanel::setPlace(const balancing::CommentPlace& place) {
     const bool isOtherRound = place.round != m_place.round;
+    if (isOtherRound || place.branch != m_place.branch || place.field != m_place.field) {
+        m_isAnswering = false;
+    }
     m_place = place;
     if (isOtherRound) {
         refresh();
@@ -79,7 +86,27 @@ void CommentPanel::setPlace(const balancing::CommentPlace& place) {
     showInHand();
 }
 
+/// Where the first thread is meant no other one becomes the current one: an arrow or the space bar chooses
+/// too.
+bool CommentPanel::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        const auto* pressed = static_cast<QKeyEvent*>(event);
+        const int key = pressed->key();
+        if (key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_Space) {
+            choose();
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void CommentPanel::choose() {
+    m_isAnswering = inHand() != nullptr;
+    showInHand();
+}
+
 void CommentPanel::write() {
+    m_isAnswering = false;
+    showInHand();
     m_text->setFocus(Qt::ShortcutFocusReason);
     m_text->selectAll();
 }
@@ -108,6 +135,8 @@ QString CommentPanel::threadText(const project::Comment& comment) const {
 }
 
 void CommentPanel::refresh() {
+    // What is listed anew is chosen by nobody.
+    const QSignalBlocker quiet(m_list);
     const project::Comment* before = inHand();
     const QString kept = before != nullptr ? QString::fromStdString(before->id.text()) : QString();
     m_list->clear();
@@ -131,6 +160,7 @@ void CommentPanel::refresh() {
         }
     }
     if (m_list->currentItem() == nullptr && m_list->count() > 0) {
+        m_isAnswering = false;
         m_list->setCurrentRow(0);
     }
     m_head->setText(tr("Comments (%n open)", nullptr, static_cast<int>(open.size())));
@@ -140,14 +170,19 @@ void CommentPanel::refresh() {
 void CommentPanel::showInHand() {
     const bool isWritable = !m_bridge.isReadOnly() && m_place.round.has_value();
     const bool hasText = !m_text->text().trimmed().isEmpty();
+    const project::Comment* comment = inHand();
+    m_isAnswering = m_isAnswering && comment != nullptr;
     project::Comment target;
     target.round = m_place.round;
     target.branch = m_place.branch;
     target.field = m_place.field;
-    m_target->setText(
-        tr("Comment on %1 (Ctrl+Alt+C)")
-            .arg(QString::fromStdString(balancing::placeText(m_bridge.project(), target, text::wording()))));
-    const project::Comment* comment = inHand();
+    const QString place = QString::fromStdString(
+        balancing::placeText(m_bridge.project(), m_isAnswering ? *comment : target, text::wording()));
+    // What Enter writes is said before it is pressed.
+    m_target->setText(m_isAnswering
+                          ? tr("Answer %1 on %2").arg(QString::fromStdString(comment->person), place)
+                          : tr("Comment on %1 (Ctrl+Alt+C)").arg(place));
+    m_text->setHint(m_isAnswering ? tr("answer, Enter") : tr("new comment, Enter"));
     m_text->setEnabled(isWritable);
     m_add->setEnabled(isWritable && hasText);
     m_answer->setEnabled(isWritable && hasText && comment != nullptr);

@@ -3,12 +3,12 @@
 #pragma once
 
 #include <QLabel>
-#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QWidget>
 
 #include "core/balancing/review_steps.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -21,7 +21,7 @@ class CommentPanel : public QWidget {
 
     /// The cell that the next new comment is pinned to, and the round whose comments are listed.
     void setPlace(const balancing::CommentPlace& place);
-    /// Puts the keys into the field of a new comment.
+    /// Puts the keys into the field, for a new comment.
     void write();
     QListWidget* list() const { return m_list; }
 
@@ -32,7 +32,12 @@ class CommentPanel : public QWidget {
   public slots:
     void refresh();
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
+    /// The thread in hand was chosen by a person: Enter answers it until a cell is chosen or a comment begun.
+    void choose();
     void showInHand();
     void take(const project::Edit& edit);
     const project::Comment* inHand() const;
@@ -40,10 +45,11 @@ class CommentPanel : public QWidget {
 
     WorkbookBridge& m_bridge;
     balancing::CommentPlace m_place;
+    bool m_isAnswering = false;  ///< what Enter does with the text: the thread in hand gets it
     QLabel* m_head;
     QListWidget* m_list;
     QLabel* m_target;
-    QLineEdit* m_text;
+    HintedField* m_text;
     QPushButton* m_add;
     QPushButton* m_answer;
     QPushButton* m_resolve;

@@ -115,6 +115,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
         connect(combo, &QComboBox::activated, this, [this] {
             refreshComparison();
             showInHand();
+            emit roundChosen();
         });
     }
     m_judging.setSingleShot(true);
@@ -128,6 +129,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
                     return;
                 }
                 showRound(*m_rounds->row(current.row()).id);
+                emit roundChosen();
             });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { showInHand(); });
     connect(m_comments, &CommentPanel::branchWanted, this, [this](const base::Id& branch) {

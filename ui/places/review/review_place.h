@@ -53,6 +53,8 @@ class ReviewPlace : public QWidget {
   signals:
     /// The round that is decided on is another one, or stands otherwise.
     void roundShown();
+    /// A person chose the rounds that are shown: what was said of another one is over.
+    void roundChosen();
 
   public slots:
     /// Puts the keys into a comment on the cell in hand.
@@ -103,6 +105,8 @@ class ReviewPlace : public QWidget {
     void fitRounds();
     /// Widens a column of the comparison to `least`, px, as far as the wider of `other` and Why can spare it.
     void takeFor(Column column, int least, Column other);
+    /// Widens a column of the comparison to `wanted`, px, as far as the readings have more than `least`.
+    void giveFromReadings(Column column, int wanted, int least);
     /// What keeps each of the two words of a state on one line, px.
     int stateWidth() const;
     /// What keeps every tag of the comparison on one line, px.

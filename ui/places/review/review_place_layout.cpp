@@ -149,11 +149,15 @@ void ReviewPlace::fitComparison() {
     fitWrapped(*m_table, digits, Why);
     // A tag is known by its end and a state by both its words; the readings are wrapped instead.
     int reading = 0;
+    int readings = 0;
     for (const QString& cell : longestCells(Dp)) {
         reading = std::max(reading, widestWord(m_table->fontMetrics(), cell));
+        readings = std::max(readings, m_table->fontMetrics().horizontalAdvance(cell));
     }
     // The line between two columns takes one pixel.
-    reading += besideWords(m_comparison->index(0, Dp), m_table->font()) + 1;
+    const int beside = besideWords(m_comparison->index(0, Dp), m_table->font()) + 1;
+    reading += beside;
+    readings += beside;
     takeFor(Dp, reading, Who);
     takeFor(State, stateWidth(), Who);
     // A setting before and after are one step; Why is often empty.
@@ -164,10 +168,10 @@ void ReviewPlace::fitComparison() {
     takeFor(Setting, setting + besideWords(m_comparison->index(0, Setting), m_table->font()) + 1, Who);
     // A head of one line leaves its height to the rows.
     takeFor(OfTarget, columnWidthFor(*m_table, OfTarget, 0), Who);
-    const int spare = m_table->columnWidth(Dp) - reading;
-    if (const int more = std::min(spare, tagWidth() - m_table->columnWidth(Tag)); more > 0) {
-        m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
-        m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
+    giveFromReadings(Tag, tagWidth(), reading);
+    // Readings that are wrapped all the same leave the rest to the reasons, which are whole sentences.
+    if (m_table->columnWidth(Dp) < readings) {
+        giveFromReadings(Why, wordsColumnWidth(*m_table, Why), reading);
     }
     if (m_table->wordWrap()) {
         m_table->resizeRowsToContents();
@@ -188,6 +192,15 @@ void ReviewPlace::takeFor(Column column, int least, Column other) {
     const int spare = m_table->columnWidth(giver) - leastColumnWidth(*m_table, giver);
     if (const int more = std::min(lacking, spare); more > 0) {
         m_table->setColumnWidth(giver, m_table->columnWidth(giver) - more);
+        m_table->setColumnWidth(column, m_table->columnWidth(column) + more);
+    }
+}
+
+void ReviewPlace::giveFromReadings(Column column, int wanted, int least) {
+    const int lacking = wanted - m_table->columnWidth(column);
+    const int spare = m_table->columnWidth(Dp) - std::max(least, leastColumnWidth(*m_table, Dp));
+    if (const int more = std::min(spare, lacking); more > 0) {
+        m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
         m_table->setColumnWidth(column, m_table->columnWidth(column) + more);
     }
 }

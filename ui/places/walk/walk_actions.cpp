@@ -55,6 +55,7 @@ void WalkPlace::readAgain() {
         m_repeatBranch = branch;
     }
     m_lastByMeter.reset();
+    m_askedAgain = branch;
     emit m_bridge.messageRaised(base::Fault{isFlow      ? &kTypeFlow
                                             : isDoubted ? &kTypeOver
                                                         : &kTypeAgain,
@@ -193,6 +194,7 @@ void WalkPlace::takeMeter(PracticeDesk& desk) {
         return;
     }
     m_repeatBranch.reset();
+    m_askedAgain.reset();
     m_lastByMeter = branch;
     m_grid->flash(row);
     const bool isDoubtful = m_readingNotice.tell(*branch);

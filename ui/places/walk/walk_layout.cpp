@@ -49,8 +49,10 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
                     m_bridge.selectBranch(m_model->branchAt(current.row()));
                     emit hintChanged();
                 }
-                if (m_repeatBranch && m_repeatBranch != m_bridge.selectedBranch()) {
+                if (m_askedAgain && m_askedAgain != m_bridge.selectedBranch()) {
                     m_repeatBranch.reset();
+                    m_askedAgain.reset();
+                    emit m_bridge.messageCleared();
                 }
             });
     connect(m_model, &QAbstractItemModel::modelReset, this, &WalkPlace::findRoom);

@@ -75,6 +75,7 @@ void WalkPlace::focusEntry() {
 void WalkPlace::refresh(const project::ChangeSet& changes) {
     if (changes.isEmpty()) {
         m_repeatBranch.reset();
+        m_askedAgain.reset();
         if (m_card != nullptr) {
             m_card->forgetTyped();
         }
@@ -176,7 +177,7 @@ void WalkPlace::refreshTotals() {
         all.branches.begin(), all.branches.end(),
         [](const balancing::BranchResult& branch) { return branch.isTerminal && branch.isFromEarlierRound; });
     if (carried > 0) {
-        part(tr("carried over"), tr("%1 of %2").arg(carried).arg(all.terminalCount));
+        part(tr("carried over"), tr("%1 of %2 terminals").arg(carried).arg(all.terminalCount));
     }
     if (all.spread) {
         part(tr("spread"), about + text::percent(*all.spread) + tr(" %"));
@@ -231,6 +232,9 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
     }
     if (!isSetting && !isFlow && isRead) {
         m_repeatBranch.reset();
+    }
+    if (!isSetting) {
+        m_askedAgain.reset();
     }
     m_grid->flash(cell.row());
     if (!m_readingNotice.tell(branch) && isMethodMissing(m_bridge.project(), branch)) {

@@ -156,6 +156,7 @@ class WalkPlace : public QWidget {
     bool m_isBesidePad = false;
     bool m_isTight = false;
     std::optional<base::Id> m_repeatBranch;  ///< the next dp typed here is a repeated reading
+    std::optional<base::Id> m_askedAgain;    ///< the notice says what is typed here next
     std::optional<base::Id> m_lastByMeter;   ///< the valve last read by the practice meter
     theme::Tokens m_tokens;
     theme::Metrics m_metrics;
