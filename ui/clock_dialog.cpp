@@ -48,7 +48,11 @@ ClockDialog::ClockDialog(const workbook::Workbook& workbook, QWidget* parent)
     m_result->setObjectName(QStringLiteral("clock_result"));
     m_time->setAccessibleName(tr("True date and time here"));
     m_time->setText(localText(std::max(workbook.newestEntry().time, workbook.now())));
+    constexpr int kMargins = 20;
+    const QString moment = QStringLiteral("2026-03-02 14:05");
+    m_time->setMinimumWidth(fontMetrics().horizontalAdvance(moment) + kMargins);
     auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->addRow(tr("True &date and time here"), m_time);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     buttons->addButton(m_set, QDialogButtonBox::AcceptRole);
@@ -58,11 +62,11 @@ ClockDialog::ClockDialog(const workbook::Workbook& workbook, QWidget* parent)
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_time, &QLineEdit::textChanged, this, &ClockDialog::refresh);
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(said);
-    layout->addLayout(form);
-    layout->addWidget(m_result);
-    layout->addWidget(buttons);
+    auto* content = new QVBoxLayout;
+    content->addWidget(said);
+    content->addLayout(form);
+    content->addWidget(m_result);
+    layOut(content, buttons);
     m_time->selectAll();
     refresh();
     resizeToWords(kClockDialogWidth);

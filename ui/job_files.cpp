@@ -1,17 +1,12 @@
 #include "ui/job_files.h"
 
-#include <QDialog>
-#include <QDialogButtonBox>
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
-#include <QLabel>
-#include <QPlainTextEdit>
-#include <QPushButton>
-#include <QVBoxLayout>
 
 #include "core/exchange/job_folder.h"
 #include "core/project/edit_label.h"
+#include "ui/table_faults_dialog.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -76,7 +71,7 @@ bool createFromTables(QWidget* parent, WorkbookBridge& bridge, const QString& fo
         for (const exchange::RowFault& fault : plan.faults) {
             faults << QString::fromStdString(exchange::placeOf(fault)) + ": " + text::text(fault.fault);
         }
-        showTableFaults(parent, faults);
+        TableFaultsDialog(faults, parent).exec();
         return false;
     }
     const base::Outcome made = bridge.create(file, plan.edit);
@@ -84,29 +79,6 @@ bool createFromTables(QWidget* parent, WorkbookBridge& bridge, const QString& fo
         emit bridge.messageRaised(made.fault());
     }
     return made.ok();
-}
-
-void showTableFaults(QWidget* parent, const QStringList& faults) {
-    QDialog dialog(parent);
-    dialog.setWindowTitle(QObject::tr("Nothing Was Made"));
-    auto* layout = new QVBoxLayout(&dialog);
-    auto* head =
-        new QLabel(QObject::tr("%n place(s) in the tables must be mended first. Each line names the file, "
-                               "the row and the column.",
-                               nullptr, static_cast<int>(faults.size())));
-    head->setWordWrap(true);
-    auto* list = new QPlainTextEdit(faults.join('\n'));
-    list->setReadOnly(true);
-    list->setLineWrapMode(QPlainTextEdit::NoWrap);
-    list->setAccessibleName(QObject::tr("Faults in the tables"));
-    list->setTabChangesFocus(true);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
-    layout->addWidget(head);
-    layout->addWidget(list, 1);
-    layout->addWidget(buttons);
-    dialog.resize(860, 420);
-    dialog.exec();
 }
 
 }  // namespace ww::ui

@@ -27,7 +27,4 @@ project::Edit emptyJob(const base::Id& id, const QString& name);
 /// their own and nothing is written.
 bool createFromTables(QWidget* parent, WorkbookBridge& bridge, const QString& folder, const QString& file);
 
-/// Shows the faults of tables as a list that can be copied; returns when it is closed.
-void showTableFaults(QWidget* parent, const QStringList& faults);
-
 }  // namespace ww::ui

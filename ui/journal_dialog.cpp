@@ -40,6 +40,9 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
                             this)),
       m_stateTable(makeReadTable(m_state, kState, tr("The job as it stood"), this)) {
     setWindowTitle(tr("The Job as It Stood"));
+    for (QTableView* table : {m_actionTable, m_stateTable}) {
+        table->setMinimumHeight(kLeastTable);
+    }
     m_said->setWordWrap(true);
     m_said->setTextFormat(Qt::PlainText);
     std::reverse(m_journal.begin(), m_journal.end());
@@ -57,16 +60,20 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
     exporting->setAccessibleDescription(tr("Writes the job as it stood then as tables"));
     connect(exporting, &QPushButton::clicked, this, &JournalDialog::exportTables);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    // Beside another part a table itself would be narrower than its columns.
+    auto* done = new QWidget;
+    auto* left = new QVBoxLayout(done);
+    left->setContentsMargins(0, 0, 0, 0);
+    left->addWidget(m_actionTable);
     auto* then = new QWidget;
     auto* right = new QVBoxLayout(then);
     right->setContentsMargins(0, 0, 0, 0);
     right->addWidget(m_said);
     right->addWidget(m_stateTable, 1);
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(
-        new SideBySide({m_actionTable, kActionsWidth, 3, kLeastTable}, {then, kStateWidth, 2, kLeastTable}),
-        1);
-    layout->addWidget(buttons);
+    auto* content = new QVBoxLayout;
+    content->addWidget(
+        new SideBySide({done, kActionsWidth, 3, kLeastTable}, {then, kStateWidth, 2, kLeastTable}));
+    layOut(content, buttons);
     resizeWithText(1100, 520);
     connect(m_actionTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& current) {

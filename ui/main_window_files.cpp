@@ -3,13 +3,13 @@
 #include <QDir>
 #include <QDragEnterEvent>
 #include <QFileInfo>
-#include <QInputDialog>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMimeData>
 #include <utility>
 
 #include "core/project/edit_label.h"
+#include "ui/ask_dialog.h"
 #include "ui/file_messages.h"
 #include "ui/import/import_source.h"
 #include "ui/job_files.h"
@@ -115,12 +115,12 @@ void MainWindow::connectFileCommands() {
         }
     });
     connect(m_commands->save, &QAction::triggered, this, [this] {
-        const QString name = QInputDialog::getText(
-            this, tr("Save a Checkpoint"),
-            tr("Everything is stored already. A checkpoint gives this state of the job a name."),
-            QLineEdit::Normal, tr("state at %1").arg(QString::fromStdString(m_bridge.now().timeOfDay())));
-        if (!name.trimmed().isEmpty()) {
-            storeCheckpoint(name.trimmed());
+        auto* name = new QLineEdit(tr("state at %1").arg(QString::fromStdString(m_bridge.now().timeOfDay())));
+        AskDialog dialog(tr("Save a Checkpoint"),
+                         tr("Everything is stored already. A checkpoint gives this state of the job a name."),
+                         tr("&Name"), name, tr("&Save Checkpoint"), this);
+        if (dialog.exec() == QDialog::Accepted && !name->text().trimmed().isEmpty()) {
+            storeCheckpoint(name->text().trimmed());
         }
     });
     m_bridge.setWait(

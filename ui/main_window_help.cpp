@@ -1,14 +1,15 @@
 #include <QApplication>
 #include <QDir>
-#include <QInputDialog>
 #include <QMessageBox>
 
+#include "ui/ask_dialog.h"
 #include "ui/handbook/handbook_window.h"
 #include "ui/installed_files.h"
 #include "ui/job_files.h"
 #include "ui/key_list.h"
 #include "ui/language.h"
 #include "ui/main_window.h"
+#include "ui/widgets/quiet_combo.h"
 
 // What the main window does for people who are new here: handbook, keys, release notes, sample jobs.
 namespace ww::ui {
@@ -65,18 +66,16 @@ void MainWindow::newJobFromSample() {
         raise(base::Fault{&kSamplesMissing, {}, {}});
         return;
     }
-    QStringList names;
+    auto* choice = new QuietCombo;
     for (const SampleJob& sample : samples) {
-        names << sample.name;
+        choice->addItem(sample.name, sample.folder);
     }
-    bool isChosen = false;
-    const QString name = QInputDialog::getItem(this, tr("New Job from a Sample"),
-                                               tr("Invented jobs, each with rounds that were read. &Sample"),
-                                               names, 0, false, &isChosen);
-    if (!isChosen) {
+    AskDialog dialog(tr("New Job from a Sample"), tr("Invented jobs, each with rounds that were read."),
+                     tr("&Sample"), choice, tr("&Make Job…"), this);
+    if (dialog.exec() != QDialog::Accepted) {
         return;
     }
-    const QString folder = samples[names.indexOf(name)].folder;
+    const QString folder = choice->currentData().toString();
     const QString file =
         askWorkbookToWrite(this, tr("Write the New Workbook"),
                            QDir::homePath() + '/' + QFileInfo(folder).fileName() + QStringLiteral(".wwj"));

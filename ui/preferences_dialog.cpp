@@ -7,6 +7,11 @@
 #include "ui/window_look.h"
 
 namespace ww::ui {
+namespace {
+
+constexpr int kPreferencesWidth = 400;
+
+}  // namespace
 
 PreferencesDialog::PreferencesDialog(Preferences& preferences, QWidget* parent)
     : OrderedDialog(parent),
@@ -24,7 +29,7 @@ PreferencesDialog::PreferencesDialog(Preferences& preferences, QWidget* parent)
     }
     m_display->setAccessibleName(tr("Display"));
     m_textSize->setAccessibleName(tr("Text size"));
-    auto* form = new QFormLayout(this);
+    auto* form = new QFormLayout;
     form->addRow(tr("&Display"), m_display);
     form->addRow(tr("&Text size"), m_textSize);
     form->addRow(m_large);
@@ -37,26 +42,32 @@ PreferencesDialog::PreferencesDialog(Preferences& preferences, QWidget* parent)
     reset->setAccessibleDescription(
         tr("Display, text size, targets, window and the list of recent files "
            "become as they were at first"));
-    form->addRow(buttons);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(reset, &QPushButton::clicked, this, [this] {
         m_preferences.reset();
         refresh();
-        emit changed();
+        tellChanged();
     });
     connect(m_display, &QComboBox::activated, this, [this] {
         m_preferences.setDisplay(static_cast<theme::Display>(m_display->currentData().toInt()));
-        emit changed();
+        tellChanged();
     });
     connect(m_textSize, &QComboBox::activated, this, [this] {
         m_preferences.setTextPoints(m_textSize->currentData().toDouble());
-        emit changed();
+        tellChanged();
     });
     connect(m_large, &QCheckBox::clicked, this, [this](bool isLarge) {
         m_preferences.setLargeTargets(isLarge);
-        emit changed();
+        tellChanged();
     });
+    layOut(form, buttons);
     refresh();
+    resizeToWords(kPreferencesWidth);
+}
+
+void PreferencesDialog::tellChanged() {
+    emit changed();
+    resizeToWords(kPreferencesWidth);
 }
 
 void PreferencesDialog::refresh() {

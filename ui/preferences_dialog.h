@@ -22,6 +22,7 @@ class PreferencesDialog : public OrderedDialog {
     void changed();
 
   private:
+    void tellChanged();
     void refresh();
 
     Preferences& m_preferences;

@@ -60,6 +60,7 @@ QString largeSheet(const theme::Metrics& m) {
 QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
     const QString line = (t.isDaylight ? t.ink : t.rule).name();
     const int frame = t.isDaylight ? 2 : 1;
+    constexpr double kTitle = 1.2;
     return QStringLiteral(
                "QMainWindow, QWidget#frame, QDialog { background: %1; }"
                "QMenuBar { background: %1; color: %3; } QMenuBar::item { padding: 3px 10px; background: "
@@ -87,6 +88,7 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QLineEdit[inverse=\"true\"]:focus { border: %6px double %2; }"
                "QLabel#key_line { color: %5; padding: 0 12px; border-top: 1px solid %4; }"
                "QLabel#panel_title { font-weight: bold; } QLabel#panel_head { color: %5; }"
+               "QLabel#place_title { font-weight: bold; font-size: %7pt; }"
                "QLabel#empty_state { color: %5; border: 1px dashed %4; background: %2; padding: 24px; }"
                "QLineEdit#cell_editor { min-height: 0; border: 3px solid %3; border-radius: 0; padding: 0 "
                "4px; }"
@@ -96,7 +98,8 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QPlainTextEdit:focus { border: 3px solid %3; }"
                "QComboBox QAbstractItemView { background: %2; color: %3; selection-background-color: %3;"
                " selection-color: %2; }")
-        .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name(), QString::number(frame + 2))
+        .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name(), QString::number(frame + 2),
+             QString::number(kTitle * m.textPoints))
         .append(m.hasLargeTargets ? largeSheet(m) : QString())
         .append(
             QStringLiteral("QPushButton#pad_key { min-width: %1px; min-height: %2px; padding: 0; }"

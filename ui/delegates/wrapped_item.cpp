@@ -3,6 +3,7 @@
 #include <QListView>
 #include <QPainter>
 #include <QStyle>
+#include <QTreeView>
 #include <algorithm>
 #include <utility>
 
@@ -39,6 +40,19 @@ QPalette::ColorGroup groupOf(QStyle::State state) {
                                                   : QPalette::Inactive;
 }
 
+/// What a view keeps beside an item: the space between them, or the branch that leads to it.
+int besideItem(const QAbstractItemView& view, QModelIndex index) {
+    if (const auto* list = qobject_cast<const QListView*>(&view)) {
+        return 2 * list->spacing();
+    }
+    const auto* tree = qobject_cast<const QTreeView*>(&view);
+    int beside = 0;
+    for (; tree != nullptr && index.isValid(); index = index.parent()) {
+        beside += tree->indentation();
+    }
+    return beside;
+}
+
 }  // namespace
 
 void WrappedItem::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -65,7 +79,7 @@ void WrappedItem::paint(QPainter* painter, const QStyleOptionViewItem& option,
 }
 
 QSize WrappedItem::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    const auto* list = qobject_cast<const QListView*>(option.widget);
+    const auto* list = qobject_cast<const QAbstractItemView*>(option.widget);
     if (list == nullptr) {
         return QStyledItemDelegate::sizeHint(option, index);
     }
@@ -74,7 +88,7 @@ QSize WrappedItem::sizeHint(const QStyleOptionViewItem& option, const QModelInde
     const QString words = std::exchange(item.text, QString());
     // What a style asks for every item, as large targets do.
     const int least = list->style()->sizeFromContents(QStyle::CT_ItemViewItem, &item, QSize(), list).height();
-    const int width = std::max(2 * kBesideName + 1, list->viewport()->width() - 2 * list->spacing());
+    const int width = std::max(2 * kBesideName + 1, list->viewport()->width() - besideItem(*list, index));
     const int room = width - 2 * kBesideName;
     const int height = wrappedBox(words, writingFor(words, item.font, room), room).height();
     return {width, std::max(least, height + 2 * kAboveName)};

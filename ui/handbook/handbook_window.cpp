@@ -1,15 +1,20 @@
 #include "ui/handbook/handbook_window.h"
 
 #include <QDir>
+#include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QScreen>
 #include <QShortcut>
 #include <QSplitter>
 #include <QTextDocument>
+#include <QTimer>
 #include <QVBoxLayout>
 
+#include "ui/delegates/wrapped_item.h"
 #include "ui/widgets/reading_order.h"
+#include "ui/widgets/text_scale.h"
 
 namespace ww::ui {
 namespace {
@@ -64,7 +69,9 @@ HandbookWindow::HandbookWindow(const QString& folder, const QString& language, c
     onKey(QKeySequence::fromString("Esc"), [this] { close(); });
     m_back->setEnabled(false);
     m_forward->setEnabled(false);
-    resize(1060, 680);
+    constexpr QSize kUsual(1060, 680);
+    constexpr QSize kFrame(60, 60);
+    resize((kUsual * textScale(font())).boundedTo(screen()->availableSize() - kFrame));
     m_text->setFocus();
 }
 
@@ -72,10 +79,20 @@ bool HandbookWindow::focusNextPrevChild(bool isForward) {
     return goToNextStop(*this, isForward) || QWidget::focusNextPrevChild(isForward);
 }
 
+bool HandbookWindow::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_contents->viewport() && event->type() == QEvent::Resize) {
+        // Their titles take other lines then.
+        QTimer::singleShot(0, m_contents, [this] { m_contents->doItemsLayout(); });
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
 void HandbookWindow::fillContents() {
     m_contents->setAccessibleName(tr("Contents"));
     m_contents->setColumnCount(1);
     m_contents->header()->hide();
+    m_contents->setItemDelegate(new WrappedItem(m_contents));
+    m_contents->viewport()->installEventFilter(this);
     const auto entry = [](const QString& title, const QString& address) {
         auto* item = new QTreeWidgetItem({title});
         item->setData(0, kAddress, address);
@@ -110,6 +127,7 @@ void HandbookWindow::layOut() {
     middle->addWidget(m_text);
     middle->setStretchFactor(1, 1);
     middle->setSizes({260, 800});
+    middle->setChildrenCollapsible(false);
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(top);
     layout->addWidget(middle, 1);

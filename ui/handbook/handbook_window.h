@@ -36,6 +36,7 @@ class HandbookWindow : public QWidget {
     void findNext();
 
   protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
     bool focusNextPrevChild(bool isForward) override;
 
   private:

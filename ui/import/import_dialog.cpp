@@ -1,23 +1,35 @@
 #include "ui/import/import_dialog.h"
 
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QScrollBar>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <numeric>
+#include <vector>
 
 #include "core/project/names.h"
+#include "ui/places/column_fit.h"
+#include "ui/places/wrapped_rows.h"
 #include "ui/text/column_words.h"
 #include "ui/text/words.h"
+#include "ui/widgets/dialog_area.h"
 #include "ui/widgets/quiet_combo.h"
 #include "ui/widgets/quiet_spin_box.h"
+#include "ui/widgets/text_scale.h"
+#include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
 
 namespace {
 
+/// Device-independent pixels at the usual text.
 constexpr int kFaultColumnWidth = 320;
 constexpr int kWidestCell = 160;
+constexpr int kLeastRows = 130;
 
 }  // namespace
 
@@ -34,13 +46,13 @@ ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, Imp
       m_match(new MatchPanel(this)),
       m_model(new ImportModel(bridge.project(), this)),
       m_rows(new QTableView(this)),
-      m_fault(new QLabel(this)),
+      m_fault(new WholeLabel(1, this)),
       m_status(new QLabel(this)),
       m_leaveOut(new QPushButton(tr("&Leave Out All with Faults"), this)),
       m_nextFault(new QPushButton(tr("Next &Fault"), this)),
       m_back(new QPushButton(tr("&Back"), this)),
       m_next(new QPushButton(this)) {
-    setWindowTitle(tr("Import from %1").arg(m_source.name));
+    setWindowTitle(tr("Import: %1").arg(m_source.name));
     const std::pair<const char*, QString> kTables[] = {{"readings.csv", tr("Readings of a walk")},
                                                        {"branches.csv", tr("Branches")},
                                                        {"valves.csv", tr("Valve tables")},
@@ -110,8 +122,9 @@ QWidget* ImportDialog::columnPage() {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addLayout(form);
     layout->addWidget(words);
-    layout->addWidget(m_match, 1);
-    return page;
+    layout->addWidget(m_match);
+    layout->addStretch(1);
+    return new DialogArea(page, this);
 }
 
 QWidget* ImportDialog::rowPage() {
@@ -121,17 +134,15 @@ QWidget* ImportDialog::rowPage() {
     m_rows->setSelectionMode(QAbstractItemView::SingleSelection);
     m_rows->setTabKeyNavigation(false);
     m_rows->verticalHeader()->hide();
-    m_rows->setWordWrap(false);
-    m_fault->setWordWrap(true);
-    m_fault->setMinimumHeight(3 * m_fault->fontMetrics().height());
-    m_fault->setAlignment(Qt::AlignTop);
+    m_rows->viewport()->installEventFilter(this);
+    m_rows->setHorizontalHeader(new WrappedHead(m_rows));
     m_fault->setAccessibleName(tr("What is wrong with this row"));
     auto* words = new QLabel(tr("Nothing is in the job yet. Type over a cell to mend it; take the mark away "
                                 "(Space) to leave a row out."),
                              page);
     words->setWordWrap(true);
     auto* below = new QHBoxLayout;
-    below->addWidget(m_fault, 1);
+    below->addStretch(1);
     below->addWidget(m_nextFault);
     below->addWidget(m_leaveOut);
     m_nextFault->setAutoDefault(false);
@@ -140,11 +151,14 @@ QWidget* ImportDialog::rowPage() {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(words);
     layout->addWidget(m_rows, 1);
+    layout->addWidget(m_fault);
     layout->addLayout(below);
+    m_rows->setMinimumHeight(kLeastRows);
     connect(m_rows->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ImportDialog::refresh);
+    connect(m_rows->verticalScrollBar(), &QScrollBar::valueChanged, this, [this] { fitRowsSeen(*m_rows); });
     connect(m_leaveOut, &QPushButton::clicked, m_model, &ImportModel::leaveOutFaulty);
     connect(m_nextFault, &QPushButton::clicked, this, &ImportDialog::showNextFault);
-    return page;
+    return new DialogArea(page, this);
 }
 
 const ImportSheet& ImportDialog::sheet() const {
@@ -197,14 +211,9 @@ void ImportDialog::goOn() {
     if (!isPreviewShown()) {
         m_preferences.rememberMatch(m_bridge.project().job().id, sheet().table, m_match->mapping());
         m_model->show(sheet().table, m_match->mapping(), m_source.name);
-        m_rows->resizeColumnsToContents();
-        for (int column = 0; column < m_model->columnCount(); ++column) {
-            m_rows->setColumnWidth(column, std::min(m_rows->columnWidth(column), kWidestCell));
-        }
-        if (m_model->faultyRowCount() > 0) {
-            m_rows->setColumnWidth(ImportModel::Fault, kFaultColumnWidth);
-        }
         m_pages->setCurrentIndex(1);
+        fitColumns();
+        fitRowsSeen(*m_rows);
         m_rows->setFocus(Qt::OtherFocusReason);
         if (m_model->faultyRowCount() > 0) {
             showNextFault();
@@ -222,6 +231,37 @@ void ImportDialog::goOn() {
         accept();
     } else {
         m_status->setText(text::text(done.fault()));
+    }
+}
+
+bool ImportDialog::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_rows->viewport() && event->type() == QEvent::Resize) {
+        fitColumns();
+        fitRowsSeen(*m_rows);
+    }
+    return OrderedDialog::eventFilter(watched, event);
+}
+
+void ImportDialog::fitColumns() {
+    const double scale = textScale(font());
+    std::vector<int> least;
+    std::vector<double> wanted;
+    for (int column = 0; column < m_model->columnCount(); ++column) {
+        const int usual = column == ImportModel::Fault ? kFaultColumnWidth : kWidestCell;
+        least.push_back(leastColumnWidth(*m_rows, column));
+        wanted.push_back(std::max<double>(
+            least.back(), std::min(wordsColumnWidth(*m_rows, column), static_cast<int>(usual * scale))));
+    }
+    // Where too little is lacking to be scrolled for, columns give it up.
+    constexpr double kScrolledFor = 1.25;
+    const int room = m_rows->viewport()->width();
+    const double all = std::accumulate(wanted.begin(), wanted.end(), 0.0);
+    std::vector<int> widths(wanted.begin(), wanted.end());
+    if (all <= kScrolledFor * room && std::accumulate(least.begin(), least.end(), 0) <= room) {
+        widths = sharedOut(least, wanted, room, widths.size() - 1);
+    }
+    for (std::size_t column = 0; column < widths.size(); ++column) {
+        m_rows->setColumnWidth(static_cast<int>(column), widths[column]);
     }
 }
 
@@ -261,7 +301,7 @@ void ImportDialog::refresh() {
     }
     const int row = m_rows->currentIndex().row();
     const QString own = row >= 0 && row < m_model->rowCount() ? m_model->faultOf(row) : QString();
-    m_fault->setText(own);
+    m_fault->setWords(own);
     const int faulty = m_model->faultyRowCount();
     m_next->setText(tr("&Import %n Row(s)", nullptr, m_model->takenRowCount()));
     m_next->setEnabled(m_model->plan().isAcceptable() && m_model->takenRowCount() > 0);

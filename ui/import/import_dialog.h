@@ -13,6 +13,7 @@
 #include "ui/import/match_panel.h"
 #include "ui/preferences.h"
 #include "ui/widgets/ordered_dialog.h"
+#include "ui/widgets/whole_label.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -41,9 +42,13 @@ class ImportDialog : public OrderedDialog {
     void goOn();
     void goBack();
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     QWidget* columnPage();
     QWidget* rowPage();
+    void fitColumns();
     void renewMapping(bool isHeadRowGiven);
     void refresh();
     void showNextFault();
@@ -60,7 +65,7 @@ class ImportDialog : public OrderedDialog {
     MatchPanel* m_match;
     ImportModel* m_model;
     QTableView* m_rows;
-    QLabel* m_fault;
+    WholeLabel* m_fault;
     QLabel* m_status;
     QPushButton* m_leaveOut;
     QPushButton* m_nextFault;

@@ -1,6 +1,7 @@
 #include "ui/import/match_panel.h"
 
 #include <QLabel>
+#include <QVBoxLayout>
 
 #include "ui/text/column_words.h"
 #include "ui/text/words.h"
@@ -29,10 +30,9 @@ QComboBox* unitChoice(const exchange::ColumnSpec& column, std::optional<quantity
 
 }  // namespace
 
-MatchPanel::MatchPanel(QWidget* parent) : QScrollArea(parent) {
-    setWidgetResizable(true);
-    setFrameShape(QFrame::NoFrame);
-    setAccessibleName(tr("Columns matched"));
+MatchPanel::MatchPanel(QWidget* parent) : QWidget(parent) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
 }
 
 void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableMapping& mapping,
@@ -40,9 +40,13 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
     m_table = table;
     m_mapping = mapping;
     m_lines.clear();
-    auto* inside = new QWidget;
-    auto* grid = new QGridLayout(inside);
-    grid->setColumnStretch(1, 1);
+    delete m_inside;
+    m_inside = new QWidget(this);
+    layout()->addWidget(m_inside);
+    auto* grid = new QGridLayout(m_inside);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 2);
     const auto columns = exchange::columnsOfTable(mapping.file);
     const auto& rows = table.text.rows;
     const std::vector<std::string> headings =
@@ -50,7 +54,7 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const std::string name(columns[i].name);
         const QString shown = text::columnWords(name);
-        auto* source = new QuietCombo(inside);
+        auto* source = new QuietCombo(m_inside);
         const auto constant = constants.find(name);
         const bool hasConstant = constant != constants.end();
         source->addItem(hasConstant             ? text::term(constant->second)
@@ -65,10 +69,15 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
         const auto& match = mapping.columns[i];
         source->setCurrentIndex(
             std::max(0, match.source ? source->findData(static_cast<int>(*match.source)) : 0));
+        // A person's headings may be of any length.
+        constexpr int kLettersOfHeading = 14;
+        source->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        source->setMinimumContentsLength(kLettersOfHeading);
         source->setAccessibleName(tr("Column for %1").arg(shown));
-        auto* label = new QLabel(columns[i].isRequired ? shown + QStringLiteral(" *") : shown, inside);
+        auto* label = new QLabel(columns[i].isRequired ? shown + QStringLiteral(" *") : shown, m_inside);
         label->setBuddy(source);
-        QComboBox* unit = columns[i].dimension ? unitChoice(columns[i], match.unit, inside) : nullptr;
+        label->setWordWrap(true);
+        QComboBox* unit = columns[i].dimension ? unitChoice(columns[i], match.unit, m_inside) : nullptr;
         const int line = static_cast<int>(i);
         grid->addWidget(label, line, 0);
         grid->addWidget(source, line, 1);
@@ -76,6 +85,9 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
             unit->setAccessibleName(tr("Unit of %1").arg(shown));
             grid->addWidget(unit, line, 2);
             connect(unit, &QComboBox::currentIndexChanged, this, &MatchPanel::take);
+        }
+        if (m_lines.empty()) {
+            setFocusProxy(source);
         }
         m_lines.push_back({name, source, unit, hasConstant ? constant->second : std::string()});
         connect(source, &QComboBox::currentIndexChanged, this, [this, i, column = columns[i]] {
@@ -92,8 +104,6 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
             take();
         });
     }
-    grid->setRowStretch(static_cast<int>(columns.size()), 1);
-    setWidget(inside);
     take();
 }
 

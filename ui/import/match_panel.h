@@ -3,14 +3,14 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QScrollArea>
+#include <QWidget>
 #include <vector>
 
 #include "core/exchange/table_mapping.h"
 
 namespace ww::ui {
 
-class MatchPanel : public QScrollArea {
+class MatchPanel : public QWidget {
     Q_OBJECT
 
   public:
@@ -37,6 +37,7 @@ class MatchPanel : public QScrollArea {
         QComboBox* unit;  ///< null: the column has none
         std::string constant;
     };
+    QWidget* m_inside = nullptr;
     exchange::SourceTable m_table;
     exchange::TableMapping m_mapping;
     std::vector<Line> m_lines;

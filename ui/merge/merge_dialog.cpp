@@ -2,12 +2,17 @@
 
 #include <QButtonGroup>
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QRadioButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <numeric>
 
+#include "ui/places/column_fit.h"
 #include "ui/text/conflict_text.h"
+#include "ui/widgets/wrapped_choice.h"
+#include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
 namespace {
@@ -17,8 +22,11 @@ using project::MergeConflict;
 
 enum Column { Place, Ours, Theirs, Both, ColumnCount };
 constexpr const char* kChoiceProperty = "choice";
+constexpr int kLeastTable = 160;
+/// Between two columns, and around what stands in a cell.
+constexpr int kLine = 2;
 
-/// "48.8 kPa — A. Fields, 14:00:00, M-1". Radio buttons show plain text; "&" would mark a key.
+/// "48.8 kPa — A. Fields, 14:00:00, M-1".
 QString sideText(const QString& value, const std::string& person, const std::optional<base::Instant>& time,
                  const std::string& instrument) {
     QString text = value.isEmpty() ? QObject::tr("nothing") : value;
@@ -33,7 +41,7 @@ QString sideText(const QString& value, const std::string& person, const std::opt
         by << QString::fromStdString(instrument);
     }
     text += by.isEmpty() ? QString() : QStringLiteral(" — ") + by.join(QStringLiteral(", "));
-    return text.simplified().replace('&', QStringLiteral("&&"));
+    return text.simplified();
 }
 
 QLabel* plainLabel(const QString& text, QWidget* parent) {
@@ -77,6 +85,12 @@ MergeDialog::MergeDialog(const std::vector<MergeConflict>& open, QWidget* parent
 void MergeDialog::build(const std::vector<MergeConflict>& conflicts, const QString& accept) {
     m_summary->setAccessibleName(tr("What merging does"));
     m_table->setAccessibleName(tr("Values that differ"));
+    m_table->setHorizontalHeader(new WrappedHead(m_table));
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // Columns stay where they are when a bar comes with the last row.
+    m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    m_table->viewport()->installEventFilter(this);
     m_table->setHorizontalHeaderLabels({tr("Place"), tr("This laptop"), tr("Other laptop"), tr("Both")});
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionMode(QAbstractItemView::NoSelection);
@@ -85,9 +99,6 @@ void MergeDialog::build(const std::vector<MergeConflict>& conflicts, const QStri
     for (const MergeConflict& conflict : conflicts) {
         addConflict(conflict);
     }
-    m_table->resizeColumnsToContents();
-    m_table->resizeRowsToContents();
-    m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->setVisible(!conflicts.empty());
     auto* buttons = new QDialogButtonBox(this);
     QPushButton* yes = buttons->addButton(accept, QDialogButtonBox::AcceptRole);
@@ -96,12 +107,59 @@ void MergeDialog::build(const std::vector<MergeConflict>& conflicts, const QStri
     yes->setAccessibleName(windowTitle());
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(m_summary);
-    layout->addWidget(m_table, 1);
-    layout->addWidget(plainLabel(tr("The value that is not picked stays in the history."), this));
-    layout->addWidget(buttons);
+    m_table->setMinimumHeight(kLeastTable);
+    auto* content = new QVBoxLayout;
+    content->addWidget(m_summary);
+    content->addWidget(m_table, 1);
+    content->addWidget(plainLabel(tr("The value that is not picked stays in the history."), this));
+    layOut(content, buttons);
     resizeWithText(900, conflicts.empty() ? 220 : 480);
+}
+
+bool MergeDialog::eventFilter(QObject* watched, QEvent* event) {
+    const bool isRoom = event->type() == QEvent::Resize || event->type() == QEvent::Show;
+    if (isRoom && watched == m_table->viewport() && m_table->isVisible()) {
+        fit();
+    }
+    return OrderedDialog::eventFilter(watched, event);
+}
+
+void MergeDialog::fit() {
+    std::vector<int> least;
+    std::vector<double> wanted;
+    for (int column = 0; column < ColumnCount; ++column) {
+        least.push_back(leastColumnWidth(*m_table, column));
+        int widest = std::max(least.back(), wordsColumnWidth(*m_table, column));
+        for (const WrappedChoice* choice : choicesIn(column)) {
+            least.back() = std::max(least.back(), choice->leastWidth() + kLine);
+            widest = std::max(widest, choice->wholeWidth() + kLine);
+        }
+        wanted.push_back(widest);
+    }
+    // Both sides share what is left.
+    const double spare = m_table->viewport()->width() - std::accumulate(wanted.begin(), wanted.end(), 0.0);
+    for (const Column side : {Ours, Theirs}) {
+        wanted[side] += std::max(0.0, spare / 2);
+    }
+    leaveRoomFor(*m_table, std::accumulate(least.begin(), least.end(), 0));
+    const std::vector<int> widths = sharedOut(least, wanted, m_table->viewport()->width(), Theirs);
+    for (int column = 0; column < ColumnCount; ++column) {
+        m_table->setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
+        for (WrappedChoice* choice : choicesIn(column)) {
+            choice->breakFor(m_table->columnWidth(column) - kLine);
+        }
+    }
+    m_table->resizeRowsToContents();
+}
+
+std::vector<WrappedChoice*> MergeDialog::choicesIn(int column) const {
+    std::vector<WrappedChoice*> choices;
+    for (int row = 0; row < m_table->rowCount(); ++row) {
+        if (auto* choice = qobject_cast<WrappedChoice*>(m_table->cellWidget(row, column))) {
+            choices.push_back(choice);
+        }
+    }
+    return choices;
 }
 
 void MergeDialog::addConflict(const MergeConflict& conflict) {
@@ -112,7 +170,7 @@ void MergeDialog::addConflict(const MergeConflict& conflict) {
     m_table->setItem(row, Place, new QTableWidgetItem(place));
     auto* group = new QButtonGroup(m_table);
     const auto add = [&](Column column, ConflictChoice choice, const QString& text, const QString& spoken) {
-        auto* button = new QRadioButton(text, m_table);
+        auto* button = new WrappedChoice(text, m_table);
         button->setProperty(kChoiceProperty, static_cast<int>(choice));
         button->setAccessibleName(tr("%1: %2").arg(place, spoken));
         group->addButton(button);

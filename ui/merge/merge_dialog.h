@@ -13,6 +13,8 @@
 
 namespace ww::ui {
 
+class WrappedChoice;
+
 class MergeDialog : public OrderedDialog {
     Q_OBJECT
 
@@ -30,7 +32,13 @@ class MergeDialog : public OrderedDialog {
     /// What stands above the table, line by line.
     QString summary() const { return m_summary->text(); }
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
+    /// Shares the width of the table out to its columns and breaks the words in them.
+    void fit();
+    std::vector<WrappedChoice*> choicesIn(int column) const;
     void build(const std::vector<project::MergeConflict>& conflicts, const QString& accept);
     void addConflict(const project::MergeConflict& conflict);
 

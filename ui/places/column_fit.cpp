@@ -106,14 +106,17 @@ int columnWidthFor(const QTableView& table, int column, int digits, ColumnLetter
     return width;
 }
 
-int leastColumnWidth(const QTableView& table, int column, int headLetters) {
-    int width = kLeastDigits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
+int leastColumnWidth(const QTableView& table, int column, ColumnLetters letters) {
+    QFont written = table.font();
+    written.setStretch(QFont::AnyStretch);
+    written = text::narrowed(written, letters.digits);
+    int width = kLeastDigits * QFontMetrics(written).horizontalAdvance('0') + kColumnPadding;
     const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
-    width = std::max(width, widestWord(headMetrics(table, headLetters), words) + WrappedHead::kMargins);
+    width = std::max(width, widestWord(headMetrics(table, letters.head), words) + WrappedHead::kMargins);
     const int rows = std::min(table.model()->rowCount(), kMostRowsMeasured);
     // As narrow as its delegate writes them, and there alone a unit may go below its number.
     const auto lettersOf = [&](const QModelIndex& cell) {
-        const QFont font = cellFont(cell, table.font());
+        const QFont font = cellFont(cell, written);
         return QFontMetrics(table.wordWrap() ? font : text::narrowest(font));
     };
     std::optional<QFontMetrics> usual;
@@ -137,7 +140,12 @@ int leastColumnWidth(const QTableView& table, int column, int headLetters) {
     return width;
 }
 
-int wordsColumnWidth(const QTableView& table, int column) {
+int leastColumnWidth(const QTableView& table, int column) {
+    return leastColumnWidth(
+        table, column, {text::stretchOf(table.horizontalHeader()->font()), text::stretchOf(table.font())});
+}
+
+int wordsColumnWidth(const QTableView& table, int column, int letters) {
     const int most = kMostDigits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
     int width = 0;
     for (int row = 0; row < std::min(table.model()->rowCount(), kMostRowsMeasured); ++row) {
@@ -145,8 +153,9 @@ int wordsColumnWidth(const QTableView& table, int column) {
         const QString words = cell.data().toString();
         if (!words.isEmpty()) {
             // The line between two columns takes one pixel.
-            width = std::max(width, QFontMetrics(cellFont(cell, table.font())).horizontalAdvance(words) +
-                                        besideWords(cell, table.font()) + 1);
+            const QFont font = text::narrowed(cellFont(cell, table.font()), letters);
+            width = std::max(
+                width, QFontMetrics(font).horizontalAdvance(words) + besideWords(cell, table.font()) + 1);
         }
     }
     return std::min(width, most);
@@ -160,7 +169,7 @@ int twoLinesColumnWidth(const QTableView& table, int column, int headLetters) {
             std::max(longest, metrics.horizontalAdvance(table.model()->index(row, column).data().toString()));
     }
     const int most = kMostDigits * metrics.horizontalAdvance('0');
-    const int least = leastColumnWidth(table, column, headLetters);
+    const int least = leastColumnWidth(table, column, {headLetters});
     // The first line ends before the word that goes over.
     return std::max(least, (std::min(longest, most) + kColumnPadding + least) / 2);
 }
@@ -171,6 +180,25 @@ void setHeadFont(QTableView& table, const QFont& font) {
     for (QWidget* part : {static_cast<QWidget*>(head), head->viewport()}) {
         part->setFont(font);
     }
+}
+
+int fitLetters(QTableView& table) {
+    const auto needed = [&](int letters) {
+        int sum = 0;
+        for (int column = 0; column < table.model()->columnCount(); ++column) {
+            sum += leastColumnWidth(table, column, {letters, letters});
+        }
+        return sum;
+    };
+    // Only how wide they are is said, so that they follow the size of the text.
+    const QFont fitting = text::widestThatFits(QFont(), [&](const QFont& tried) {
+                              return needed(text::stretchOf(tried)) <= table.viewport()->width();
+                          }).value_or(text::narrowest(QFont()));
+    if (text::stretchOf(fitting) != text::stretchOf(table.font())) {
+        table.setFont(fitting);
+        setHeadFont(table, fitting);
+    }
+    return needed(text::kLeastStretch);
 }
 
 void heightenWhereCut(QTableView& table) {

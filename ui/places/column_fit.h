@@ -27,12 +27,14 @@ struct ColumnLetters {
 int columnWidthFor(const QTableView& table, int column, int digits, ColumnLetters letters = {});
 
 /// The width of a column that has room for each word of its head and for a few digits; in a table that wraps
-/// words for each word of its cells too, and elsewhere for each in the narrowest letters. `headLetters`: how
-/// wide those of the head are, percent of their width.
-int leastColumnWidth(const QTableView& table, int column, int headLetters = 100);
+/// words for each word of its cells too, and elsewhere for each in the narrowest letters.
+int leastColumnWidth(const QTableView& table, int column, ColumnLetters letters);
+/// The same in the letters that the table is written in.
+int leastColumnWidth(const QTableView& table, int column);
 
-/// The width that shows the longest cell of a column whole, up to that of a sentence.
-int wordsColumnWidth(const QTableView& table, int column);
+/// The width that shows the longest cell of a column whole, up to that of a sentence, in letters of that
+/// width, percent.
+int wordsColumnWidth(const QTableView& table, int column, int letters = 100);
 
 /// The width in which every cell of a column is whole in two lines of the narrowest letters, up to that of a
 /// sentence.
@@ -40,6 +42,10 @@ int twoLinesColumnWidth(const QTableView& table, int column, int headLetters = 1
 
 /// Writes the head of a table in that font, as far as it says more than that of the program.
 void setHeadFont(QTableView& table, const QFont& font);
+
+/// Gives a table that wraps its words the widest letters in which its columns have room at their least. What
+/// these need in the narrowest letters, px.
+int fitLetters(QTableView& table);
 
 /// Rows in which a cell would be cut in one line become two lines high, all others as high as the table's
 /// rows are; all cells of a column are written in the letters that the longest of them needs. For tables that

@@ -2,10 +2,13 @@
 
 #include <QHeaderView>
 #include <algorithm>
+#include <numeric>
+#include <optional>
 #include <utility>
 #include <vector>
 
 #include "ui/places/column_fit.h"
+#include "ui/text/narrow_letters.h"
 
 namespace ww::ui {
 
@@ -13,6 +16,19 @@ namespace {
 
 /// Titles of rows are wrapped no shorter than this.
 constexpr int kLeastTitleDigits = 14;
+
+/// Of every column but the first its width, px, and which it is.
+using ValueWidths = std::vector<std::pair<int, int>>;
+
+/// For heads in letters of a width, percent; with `whole` also for each value in one line of such letters.
+ValueWidths valueWidths(const QTableView& table, int headLetters, std::optional<int> whole = {}) {
+    ValueWidths widths;
+    for (int column = 1; column < table.model()->columnCount(); ++column) {
+        const int least = leastColumnWidth(table, column, {headLetters});
+        widths.emplace_back(whole ? std::max(least, wordsColumnWidth(table, column, *whole)) : least, column);
+    }
+    return widths;
+}
 
 }  // namespace
 
@@ -38,25 +54,30 @@ void fitFieldColumns(EntryTable& table, int titleDigits, int valueDigits) {
     if (columns == 0) {
         return;
     }
-    std::vector<std::pair<int, int>> leasts;
-    std::vector<std::pair<int, int>> whole;
-    int sum = 0;
-    int sumWhole = 0;
-    for (int column = 1; column < columns; ++column) {
-        leasts.emplace_back(leastColumnWidth(table, column), column);
-        whole.emplace_back(std::max(leasts.back().first, wordsColumnWidth(table, column)), column);
-        sum += leasts.back().first;
-        sumWhole += whole.back().first;
-    }
-    leaveRoomFor(table, kLeastTitleDigits * digit + sum);
+    const int leastTitle = kLeastTitleDigits * digit;
     const int room = table.viewport()->width();
+    const auto sumOf = [](const ValueWidths& widths) {
+        return std::accumulate(widths.begin(), widths.end(), 0,
+                               [](int sum, const auto& width) { return sum + width.first; });
+    };
+    // Heads become narrower before a value does.
+    const QFont head = text::widestThatFits(QFont(), [&](const QFont& tried) {
+                           return leastTitle + sumOf(valueWidths(table, text::stretchOf(tried))) <= room;
+                       }).value_or(text::narrowest(QFont()));
+    setHeadFont(table, head);
+    const int letters = text::stretchOf(head);
+    leaveRoomFor(table, leastTitle + sumOf(valueWidths(table, text::kLeastStretch)));
+    ValueWidths leasts = valueWidths(table, letters);
     const int wanted = std::max(titleDigits * digit + kPadding, wordsColumnWidth(table, 0));
-    // Values show whole where the titles do too.
-    if (wanted + sumWhole <= room) {
+    // Values show whole where the titles do too, and keep their units beside them where titles may be
+    // wrapped.
+    if (const ValueWidths whole = valueWidths(table, letters, 100); wanted + sumOf(whole) <= room) {
         leasts = whole;
-        sum = sumWhole;
+    } else if (const ValueWidths kept = valueWidths(table, letters, text::kLeastStretch);
+               leastTitle + sumOf(kept) <= room) {
+        leasts = kept;
     }
-    const int title = std::clamp(room - sum, kLeastTitleDigits * digit, wanted);
+    const int title = std::clamp(room - sumOf(leasts), leastTitle, wanted);
     table.setColumnWidth(0, title);
     // Alike, but for those that need more: the widest come first, the others share what is left.
     std::sort(leasts.rbegin(), leasts.rend());

@@ -12,7 +12,12 @@
 namespace ww::ui {
 
 MarkShape::MarkShape(QWidget* parent) : QWidget(parent) {
-    setFixedSize(sizeHint());
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+}
+
+QSize MarkShape::sizeHint() const {
+    constexpr int kSide = 18;
+    return QSize(kSide, kSide) * textScale(font());
 }
 
 void MarkShape::show(ww::report::Mark mark, const theme::Tokens& tokens) {
@@ -37,7 +42,8 @@ void MarkShape::show(ww::report::Mark mark, const theme::Tokens& tokens) {
 
 void MarkShape::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    theme::paintMark(painter, QRectF(2, 2, 14, 14), m_mark, m_tokens);
+    const double margin = width() / 9.0;
+    theme::paintMark(painter, QRectF(rect()).adjusted(margin, margin, -margin, -margin), m_mark, m_tokens);
 }
 
 FactList::FactList(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(this)) {
@@ -72,10 +78,11 @@ void FactList::show(const std::vector<ww::report::Fact>& facts, const theme::Tok
 bool FactList::isNarrow() const {
     constexpr double kLeastValue = 190;
     int widest = 0;
+    int beside = 2 * m_grid->horizontalSpacing();
     for (const Line& line : m_lines) {
         widest = std::max(widest, line.label->sizeHint().width());
+        beside = 2 * m_grid->horizontalSpacing() + line.mark->sizeHint().width();
     }
-    const int beside = MarkShape::kSize + 2 * m_grid->horizontalSpacing();
     return width() < widest + beside + static_cast<int>(kLeastValue * textScale(font()));
 }
 

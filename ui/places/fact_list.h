@@ -21,8 +21,8 @@ class MarkShape : public QWidget {
 
     void show(ww::report::Mark mark, const theme::Tokens& tokens);
     ww::report::Mark mark() const { return m_mark; }
-    static constexpr int kSize = 18;
-    QSize sizeHint() const override { return {kSize, kSize}; }
+    /// As large as the text beside it.
+    QSize sizeHint() const override;
 
   protected:
     void paintEvent(QPaintEvent* event) override;

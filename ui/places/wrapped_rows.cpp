@@ -22,7 +22,7 @@ WrappedRows::WrappedRows(QTableView& table, int filling, int digits)
     table.viewport()->installEventFilter(this);
     // Later, as a table that is destroyed may clear its model when it is half gone.
     connect(table.model(), &QAbstractItemModel::modelReset, this, &WrappedRows::fit, Qt::QueuedConnection);
-    connect(table.verticalScrollBar(), &QScrollBar::valueChanged, this, &WrappedRows::fitRowsSeen);
+    connect(table.verticalScrollBar(), &QScrollBar::valueChanged, this, &WrappedRows::fitSeen);
 }
 
 bool WrappedRows::eventFilter(QObject* watched, QEvent* event) {
@@ -37,24 +37,30 @@ void WrappedRows::fit() {
     constexpr int kOfLongTexts = 20;
     std::vector<int> digits(static_cast<std::size_t>(m_table.model()->columnCount()), m_digits);
     digits[static_cast<std::size_t>(m_filling)] = kOfLongTexts;
+    const int least = fitLetters(m_table);
     fitColumns(m_table, digits, m_filling);
-    fitRowsSeen();
+    leaveRoomFor(m_table, least);
+    fitSeen();
 }
 
-void WrappedRows::fitRowsSeen() {
+void WrappedRows::fitSeen() {
     // A row that becomes higher moves the next ones, and may move the bar.
     if (m_isFitting) {
         return;
     }
     m_isFitting = true;
-    const int first = std::max(0, m_table.rowAt(0));
-    for (int row = first; row < m_table.model()->rowCount(); ++row) {
-        m_table.resizeRowToContents(row);
-        if (m_table.rowViewportPosition(row) > m_table.viewport()->height()) {
+    fitRowsSeen(m_table);
+    m_isFitting = false;
+}
+
+void fitRowsSeen(QTableView& table) {
+    const int first = std::max(0, table.rowAt(0));
+    for (int row = first; row < table.model()->rowCount(); ++row) {
+        table.resizeRowToContents(row);
+        if (table.rowViewportPosition(row) > table.viewport()->height()) {
             break;
         }
     }
-    m_isFitting = false;
 }
 
 QTableView* makeReadTable(QAbstractItemModel* model, int filling, const QString& name, QWidget* parent) {

@@ -22,13 +22,16 @@ class WrappedRows : public QObject {
 
   private:
     void fit();
-    void fitRowsSeen();
+    void fitSeen();
 
     QTableView& m_table;
     const int m_filling;
     const int m_digits;
     bool m_isFitting = false;
 };
+
+/// Gives the rows in sight the height of their words.
+void fitRowsSeen(QTableView& table);
 
 /// A table whose rows are only read, one in hand at a time; Tab leaves it. It shows a model, which must
 /// outlive it; `name` is spoken.

@@ -52,7 +52,7 @@ QString nameOf(practice::Difficulty difficulty) {
 
 NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
     : OrderedDialog(parent),
-      m_name(new QLineEdit(this)),
+      m_name(new HintedField(this)),
       m_difficulty(new QuietCombo(this)),
       m_about(new WholeLabel(2, this)),
       m_seed(new QLineEdit(QString::number(seed), this)),
@@ -62,7 +62,7 @@ NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
         m_difficulty->addItem(words.name, static_cast<int>(words.difficulty));
     }
     m_difficulty->setCurrentIndex(1);
-    m_name->setPlaceholderText(tr("Practice building"));
+    m_name->setHint(tr("Practice building"));
     m_name->setAccessibleName(tr("Name of the job"));
     m_difficulty->setAccessibleName(tr("Difficulty"));
     m_seed->setAccessibleName(tr("Seed"));
@@ -76,15 +76,15 @@ NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     m_make = buttons->addButton(tr("&Make Job…"), QDialogButtonBox::AcceptRole);
     m_make->setDefault(true);
-    auto* layout = new QVBoxLayout(this);
     auto* head =
         new QLabel(tr("A simulated building answers every reading. It is no real plant: nothing of it "
                       "may be reported as a measurement."),
                    this);
     head->setWordWrap(true);
-    layout->addWidget(head);
-    layout->addLayout(form);
-    layout->addWidget(buttons);
+    auto* content = new QVBoxLayout;
+    content->addWidget(head);
+    content->addLayout(form);
+    layOut(content, buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_difficulty, &QComboBox::currentIndexChanged, this, &NewPracticeDialog::refresh);

@@ -7,6 +7,7 @@
 #include <QPushButton>
 
 #include "core/practice/practice_job.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/widgets/ordered_dialog.h"
 #include "ui/widgets/whole_label.h"
 
@@ -28,7 +29,7 @@ class NewPracticeDialog : public OrderedDialog {
   private:
     void refresh();
 
-    QLineEdit* m_name;
+    HintedField* m_name;
     QComboBox* m_difficulty;
     WholeLabel* m_about;
     QLineEdit* m_seed;

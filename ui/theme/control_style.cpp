@@ -1,6 +1,9 @@
 #include "ui/theme/control_style.h"
 
+#include <QDialog>
+#include <QEvent>
 #include <QPainter>
+#include <QScreen>
 #include <QStyleOption>
 #include <algorithm>
 
@@ -21,6 +24,22 @@ QRect squareIn(const QRect& room) {
 
 ControlStyle::ControlStyle(const QString& desktopStyle)
     : QProxyStyle(desktopStyle), m_tokens(theme::tokens(Display::Office)) {}
+
+void ControlStyle::polish(QWidget* widget) {
+    QProxyStyle::polish(widget);
+    if (qobject_cast<QDialog*>(widget) != nullptr) {
+        widget->installEventFilter(this);
+    }
+}
+
+bool ControlStyle::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Show) {
+        constexpr int kFrame = 60;
+        auto* dialog = static_cast<QWidget*>(watched);
+        dialog->resize(dialog->size().boundedTo(dialog->screen()->availableSize() - QSize(kFrame, kFrame)));
+    }
+    return QProxyStyle::eventFilter(watched, event);
+}
 
 void ControlStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                                  const QWidget* widget) const {

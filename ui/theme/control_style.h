@@ -18,6 +18,10 @@ class ControlStyle : public QProxyStyle {
 
     void setTokens(const Tokens& tokens) { m_tokens = tokens; }
 
+    /// A dialog, also one of Qt's own, is shown no larger than the screen has room for.
+    void polish(QWidget* widget) override;
+    using QProxyStyle::polish;
+
     /// Boxes to tick (also those in cells) and circles to choose: a frame with a contrast of at least 3:1
     /// against paper, panel and the row in hand (WCAG 2.2, 1.4.11), a tick, a bar for "partly" or a dot in
     /// ink; dashed where disabled.
@@ -29,6 +33,9 @@ class ControlStyle : public QProxyStyle {
     /// Buttons, heads, tabs and choices.
     void drawItemText(QPainter* painter, const QRect& box, int flags, const QPalette& palette, bool isEnabled,
                       const QString& words, QPalette::ColorRole role = QPalette::NoRole) const override;
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void paintBox(QPainter& painter, const QRect& box, State state) const;

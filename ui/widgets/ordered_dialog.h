@@ -1,12 +1,8 @@
-// A dialog that Tab goes through as it is read. Not for what the dialog asks.
+// A dialog that Tab goes through as it is read and that the screen has room for. Not for what it asks.
 #pragma once
 
 #include <QDialog>
 #include <QLayout>
-#include <QScreen>
-
-#include "ui/widgets/reading_order.h"
-#include "ui/widgets/text_scale.h"
 
 namespace ww::ui {
 
@@ -17,20 +13,19 @@ class OrderedDialog : public QDialog {
     using QDialog::QDialog;
 
   protected:
+    /// Lays out what the dialog holds above its buttons. Where the screen has less room than that takes, it
+    /// scrolls; the buttons stay in sight.
+    void layOut(QLayout* content, QWidget* buttons);
     /// Takes a size that suits the usual text, larger with the text, and never more than the screen has.
-    void resizeWithText(int width, int height) {
-        constexpr int kFrame = 60;
-        const QSize most = screen()->availableSize() - QSize(kFrame, kFrame);
-        resize((QSize(width, height) * textScale(font())).boundedTo(most));
-    }
-    /// The same with the height of what it holds, words wrapped in that width.
-    void resizeToWords(int width) {
-        resizeWithText(width, 0);
-        resize(this->width(), layout()->totalHeightForWidth(this->width()));
-    }
-    bool focusNextPrevChild(bool isForward) override {
-        return goToNextStop(*this, isForward) || QDialog::focusNextPrevChild(isForward);
-    }
+    void resizeWithText(int width, int height);
+    /// The same with the height of what was laid out, words wrapped in that width.
+    void resizeToWords(int width);
+
+    bool focusNextPrevChild(bool isForward) override;
+
+  private:
+    QWidget* m_content = nullptr;
+    QWidget* m_buttons = nullptr;
 };
 
 }  // namespace ww::ui

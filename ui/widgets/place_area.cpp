@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QPointer>
+#include <QTimer>
 #include <algorithm>
 
 #include "ui/widgets/laid_out_later.h"
@@ -31,13 +32,14 @@ QRect partOf(const QScrollArea& area, const QWidget& control) {
 void showIn(QScrollArea& area, const QWidget& widget) {
     constexpr int kMargin = 12;
     const QRect part = partOf(area, widget);
+    const int across = -area.widget()->x();
     const int spare = area.viewport()->height() - part.height();
     if (spare >= 0) {
         // ensureWidgetVisible() is content with the place of the cursor in a field.
-        area.ensureVisible(part.center().x(), part.center().y(), 0,
+        area.ensureVisible(across, part.center().y(), 0,
                            part.height() / 2 + 1 + std::min(kMargin, spare / 2));
     } else {
-        area.ensureVisible(part.left(), part.top(), 0, kMargin);
+        area.ensureVisible(across, part.top(), 0, kMargin);
     }
 }
 
@@ -53,12 +55,22 @@ PlaceArea::PlaceArea(QWidget* parent) : PatientArea(parent) {
         if (now == nullptr || widget() == nullptr || !widget()->isAncestorOf(now)) {
             return;
         }
-        for (QWidget* up = now->parentWidget(); up != parentWidget(); up = up->parentWidget()) {
-            if (auto* area = qobject_cast<QScrollArea*>(up); area != nullptr && area->widget() != nullptr) {
-                showIn(*area, *now);
+        showInAll(*now);
+        // What has just come in sight is not laid out yet.
+        QTimer::singleShot(0, now, [this, now] {
+            if (now->hasFocus() && widget() != nullptr && widget()->isAncestorOf(now)) {
+                showInAll(*now);
             }
-        }
+        });
     });
+}
+
+void PlaceArea::showInAll(const QWidget& control) {
+    for (QWidget* up = control.parentWidget(); up != parentWidget(); up = up->parentWidget()) {
+        if (auto* area = qobject_cast<QScrollArea*>(up); area != nullptr && area->widget() != nullptr) {
+            showIn(*area, control);
+        }
+    }
 }
 
 void seeTogether(QWidget& control, QWidget& words) {

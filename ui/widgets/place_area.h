@@ -16,6 +16,10 @@ class PlaceArea : public PatientArea {
     void take(QWidget* place);
 
     QSize minimumSizeHint() const override { return {240, 120}; }
+
+  private:
+    /// Scrolls this area and those within it until a control is in sight.
+    void showInAll(const QWidget& control);
 };
 
 /// Where both have room, `words` are in sight with the control that has the keys.

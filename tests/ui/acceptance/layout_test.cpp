@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QComboBox>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
@@ -17,9 +18,8 @@
 #include "ui/charts/chart_view.h"
 #include "ui/delegates/wrapped_item.h"
 #include "ui/places/pump/pump_place.h"
-#include "ui/places/report/certificate_dialog.h"
 #include "ui/places/report/report_place.h"
-#include "ui/practice/new_practice_dialog.h"
+#include "ui/places/walk/note_panel.h"
 
 namespace ww::ui {
 namespace {
@@ -36,6 +36,23 @@ TEST_P(Layout, nothingIsCutOutsideItsFrameOrScrolledSideways) {
         ASSERT_TRUE(shown.show(display)) << "the window does not fit";
         const QString faults = shown.faults();
         EXPECT_TRUE(faults.isEmpty()) << theme::name(display).toStdString() << faults.toStdString();
+    }
+}
+
+// In Adjust the pad of numbers stands beside what is read, in Review seven columns beside each other: both
+// ask for more room than there is.
+TEST(LargeTargets, leaveEachOtherPageWholeOnTheSmallestScreen) {
+    for (const char* language : {"en", "de", "es", "fr"}) {
+        const support::Spoken spoken(language);
+        support::ScreenWindow shown(support::kSmallestForGloves);
+        ASSERT_TRUE(shown.show(theme::Display::Office));
+        support::eachPage(shown.desk.window, [&](const QString& page) {
+            const MainWindow::Place place = shown.desk.window.place();
+            const bool isOther = place != MainWindow::Adjust && place != MainWindow::Review;
+            const QStringList faults = isOther ? support::settledFaults(shown.desk.window) : QStringList();
+            EXPECT_TRUE(faults.isEmpty()) << language << ' ' << page.toStdString() << '\n'
+                                          << faults.join('\n').toStdString();
+        });
     }
 }
 
@@ -114,16 +131,33 @@ TEST(NotesOfAValve, areWholeInEachLanguage) {
     }
 }
 
-TEST(LargerText, isWholeInADialog) {
-    const support::Spoken spoken("fr");
-    DeskWindow desk;
-    desk.window.setTextPoints(Preferences::kMostPoints);
-    CertificateDialog certificate("A. Fields", &desk.window);
-    NewPracticeDialog practice(1, &desk.window);
-    for (QDialog* dialog : std::initializer_list<QDialog*>{&certificate, &practice}) {
-        dialog->show();
-        const QStringList faults = support::settledFaults(*dialog);
-        EXPECT_TRUE(faults.isEmpty()) << faults.join('\n').toStdString();
+// What has just come in sight is not laid out when it takes the keys.
+TEST(LargerText, theNoteThatIsWrittenIsInSightWithItsHead) {
+    const support::Spoken spoken("de");
+    support::ScreenWindow shown(support::kScreens.front());
+    shown.desk.window.setTextPoints(Preferences::kMostPoints);
+    ASSERT_TRUE(shown.show(theme::Display::Office));
+    shown.desk.window.showPlace(MainWindow::Walk);
+    shown.desk.window.walk()->editNote();
+    QTest::qWait(60);
+    ASSERT_NE(qobject_cast<QLineEdit*>(QApplication::focusWidget()), nullptr);
+    EXPECT_TRUE(isWhollySeen(*QApplication::focusWidget()));
+    const auto* head = shown.desk.window.walk()->findChild<NotePanel*>()->findChild<QLabel*>("panel_title");
+    ASSERT_NE(head, nullptr);
+    EXPECT_TRUE(isWhollySeen(*head));
+}
+
+TEST(LargerText, reachesTitlesThatAreThereAlready) {
+    support::ScreenWindow shown(support::kScreens.front());
+    ASSERT_TRUE(shown.show(theme::Display::Office));
+    shown.desk.window.showPlace(MainWindow::Report);
+    QTest::qWait(0);
+    const auto* title = shown.desk.window.report()->findChild<QLabel*>("place_title");
+    ASSERT_NE(title, nullptr);
+    for (const double points : {20.0, 10.0}) {
+        shown.desk.window.setTextPoints(points);
+        QTest::qWait(0);
+        EXPECT_NEAR(title->font().pointSizeF(), 1.2 * points, 0.1);
     }
 }
 

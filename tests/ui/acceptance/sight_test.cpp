@@ -11,9 +11,6 @@
 #include "tests/ui/support/screens.h"
 #include "tests/ui/support/spoken.h"
 #include "tests/ui/support/worked_practice.h"
-#include "ui/history_dialog.h"
-#include "ui/journal_dialog.h"
-#include "ui/key_list.h"
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/report/report_place.h"
 #include "ui/places/system/system_place.h"
@@ -74,8 +71,8 @@ TEST_P(Sight, aBoxThatScrollsStandsInNoOther) {
     const auto scrolls = [](const QScrollArea& area) {
         return area.isVisible() && area.verticalScrollBar()->maximum() > 0;
     };
-    for (const auto page : {MainWindow::Report, MainWindow::Pump}) {
-        shown.desk.window.showPlace(page);
+    for (int page = MainWindow::Job; page <= MainWindow::Report; ++page) {
+        shown.desk.window.showPlace(static_cast<MainWindow::Place>(page));
         QTest::qWait(150);
         for (const QScrollArea* area : shown.desk.window.findChildren<QScrollArea*>()) {
             for (const QWidget* up = area->parentWidget(); scrolls(*area) && up != nullptr;
@@ -104,26 +101,6 @@ TEST_P(Sight, theFieldThatFindsABranchHasItsName) {
                label->visibleRegion().contains(words.intersected(label->rect()));
     });
     EXPECT_TRUE(isSeen);
-}
-
-TEST_P(Sight, readTablesOfDialogsAreWholeInTheirWidth) {
-    const auto& [screen, language] = GetParam();
-    const support::Spoken spoken(language);
-    support::ScreenWindow shown(screen, support::workedPractice());
-    ASSERT_TRUE(shown.show(theme::Display::Office));
-    MainWindow& window = shown.desk.window;
-    HistoryDialog history(window.bridge(), window.bridge().project().branches()[1].id, &window);
-    JournalDialog journal(window.bridge(), &window);
-    KeyList keys(window.commands(), &window);
-    for (QDialog* dialog : std::initializer_list<QDialog*>{&history, &journal, &keys}) {
-        dialog->show();
-        dialog->resize(dialog->size().boundedTo(window.size()));
-        const QStringList faults = support::settledFaults(*dialog);
-        EXPECT_TRUE(faults.isEmpty()) << dialog->windowTitle().toStdString() << '\n'
-                                      << faults.join('\n').toStdString();
-        EXPECT_TRUE(dialog->width() <= window.width() && dialog->height() <= window.height())
-            << dialog->windowTitle().toStdString() << ' ' << dialog->width() << 'x' << dialog->height();
-    }
 }
 
 INSTANTIATE_TEST_SUITE_P(Screens, Sight,

@@ -23,12 +23,13 @@
 #include "ui/delegates/branch_delegate.h"
 #include "ui/delegates/fitted_text.h"
 #include "ui/widgets/hinted_field.h"
+#include "ui/widgets/quiet_combo.h"
 
 namespace ww::support {
 namespace {
 
-const QScrollArea* areaOf(const QWidget& viewport) {
-    const auto* area = qobject_cast<const QScrollArea*>(viewport.parentWidget());
+const QAbstractScrollArea* areaOf(const QWidget& viewport) {
+    const auto* area = qobject_cast<const QAbstractScrollArea*>(viewport.parentWidget());
     return area != nullptr && area->viewport() == &viewport ? area : nullptr;
 }
 
@@ -260,7 +261,9 @@ QStringList layoutFaults(const QWidget& window) {
             option.rect = combo->rect();
             const QRect field = combo->style()->subControlRect(QStyle::CC_ComboBox, &option,
                                                                QStyle::SC_ComboBoxEditField, combo);
-            if (combo->fontMetrics().horizontalAdvance(combo->currentText()) > field.width()) {
+            const auto* quiet = qobject_cast<const ui::QuietCombo*>(combo);
+            const bool isNarrowed = quiet != nullptr && quiet->writing().text == combo->currentText();
+            if (!isNarrowed && combo->fontMetrics().horizontalAdvance(combo->currentText()) > field.width()) {
                 faults << QString("%1: \"%2\" needs %3, has %4")
                               .arg(nameOf(*combo), combo->currentText())
                               .arg(combo->fontMetrics().horizontalAdvance(combo->currentText()))

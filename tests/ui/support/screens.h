@@ -34,6 +34,9 @@ inline constexpr std::array<Screen, 8> kScreens{
      {"laptopWithDesktopFontOf14Points", 1366, 694, 0, false, 14.0},
      {"laptopWithLargeTargets", 1366, 694, 10.0, true, 0}}};
 
+/// The least room with the largest controls.
+inline constexpr Screen kSmallestForGloves{"laptopAt200PercentWithLargeTargets", 683, 354, 10.0, true, 0};
+
 inline constexpr std::array<ui::theme::Display, 3> kDisplays{
     ui::theme::Display::Office, ui::theme::Display::Daylight, ui::theme::Display::PlantRoomDark};
 

@@ -115,6 +115,9 @@ void AdjustPlace::fit(bool isAnew) {
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
         figure->setSmall(isSmall);
     }
+    // Where the place scrolls in any case, no part of it does.
+    const int least = heightToEntry(rows, isSmall) + m_pageParts->spacing() + m_advice->leastHeight();
+    m_advice->setWhole(least > room);
 }
 
 void AdjustPlace::putInOrder(bool isLow) {

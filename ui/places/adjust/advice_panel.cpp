@@ -9,7 +9,6 @@
 #include "ui/places/column_fit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
-#include "ui/widgets/patient_area.h"
 #include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
@@ -62,7 +61,8 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
       m_table(new QTableView(this)),
       m_status(new QLabel(this)),
       m_busy(new QLabel(this)),
-      m_words(new QLabel(this)) {
+      m_words(new QLabel(this)),
+      m_area(new WordsArea(m_words, tr("About the advice, scrolled"), this)) {
     m_table->setModel(m_model);
     m_table->setItemDelegate(m_delegate);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -107,18 +107,10 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     left->setSpacing(2);
     left->addLayout(head);
     // A long text scrolls: it must not move what stands above.
-    auto* area = new PatientArea(this);
-    area->setWidget(m_words);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setProperty("ringed", true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setAccessibleName(tr("About the advice, scrolled"));
-    area->setMinimumHeight(0);
     // Both take what is left below the valve in hand, which they must not scroll out of sight.
-    area->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    m_area->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
-    left->addWidget(area, 1);
+    left->addWidget(m_area, 1);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(16);

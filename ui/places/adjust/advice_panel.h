@@ -9,6 +9,7 @@
 #include "ui/delegates/branch_delegate.h"
 #include "ui/places/adjust/advice_model.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/words_area.h"
 
 namespace ww::ui {
 
@@ -26,6 +27,10 @@ class AdvicePanel : public QWidget {
     /// stand beside each other.
     void refresh(const std::optional<base::Id>& branch,
                  const std::optional<balancing::AdviceBesideWord>& beside = {});
+    /// Whether all that is said is in sight; otherwise it scrolls in the room that is left.
+    void setWhole(bool isWhole) { m_area->setWhole(isWhole); }
+    /// The height that it needs in any case, px.
+    int leastHeight() const { return m_table->minimumHeight(); }
     QTableView* table() const { return m_table; }
     AdviceModel* model() const { return m_model; }
     /// The branch of the row in hand; nothing without one.
@@ -56,6 +61,7 @@ class AdvicePanel : public QWidget {
     QLabel* m_status;
     QLabel* m_busy;
     QLabel* m_words;
+    WordsArea* m_area;
 };
 
 }  // namespace ww::ui

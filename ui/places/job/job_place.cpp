@@ -12,7 +12,6 @@
 #include "ui/text/words.h"
 #include "ui/widgets/focus_ring.h"
 #include "ui/widgets/laid_out_later.h"
-#include "ui/widgets/panel_area.h"
 #include "ui/widgets/panel_title.h"
 #include "ui/widgets/side_by_side.h"
 
@@ -46,19 +45,16 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
       m_readiness(new ReadinessPage(bridge, m_delegate, this)),
       m_deficiencies(new DeficiencyPage(bridge, m_delegate, this)) {
     setAccessibleName(tr("Job"));
-    auto* area = new PanelArea(buildFacts(), kFactsWidth, this);
-    area->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
-    area->setAccessibleName(tr("Facts of the job"));
     m_pages->setAccessibleName(tr("Pages of the job"));
     new FocusRing(m_pages->tabBar());
     m_pages->setDocumentMode(true);
     m_pages->addTab(laidOutLater(buildTables()), tr("Instruments and people"));
     m_pages->addTab(m_readiness, tr("Readiness"));
     m_pages->addTab(m_deficiencies, tr("Deficiencies"));
-    // One below the other the whole place scrolls, so that its parts need not.
+    // The whole place scrolls, so that its parts need not.
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(16, 8, 12, 8);
-    whole->addWidget(new SideBySide({area, kFactsWidth, 0, SideBySide::kAsItAsks},
+    whole->addWidget(new SideBySide({buildFacts(), kFactsWidth, 0, SideBySide::kAsItAsks},
                                     {m_pages, kPagesWidth, 1, kPagesHeight}, this));
     m_others->setCheckable(true);
     m_others->hide();

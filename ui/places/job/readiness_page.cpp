@@ -10,12 +10,16 @@
 #include "ui/places/column_fit.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 namespace {
 
 constexpr base::MessageForm kLineEmpty{"readiness_line_empty",
                                        "a line of readiness has no words; type them, or remove the line"};
+
+/// Of the words beside the buttons, px.
+constexpr int kHintWidth = 200;
 
 }  // namespace
 
@@ -39,14 +43,15 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
                                "is open."),
                             this);
     hint->setWordWrap(true);
-    auto* line = new QHBoxLayout;
-    line->addWidget(hint, 1);
-    line->addWidget(m_usual);
-    line->addWidget(m_add);
-    line->addWidget(m_remove);
+    auto* buttons = new QWidget(this);
+    auto* line = new QHBoxLayout(buttons);
+    line->setContentsMargins(0, 0, 0, 0);
+    for (QPushButton* button : {m_usual, m_add, m_remove}) {
+        line->addWidget(button);
+    }
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 6, 0, 0);
-    column->addLayout(line);
+    column->addWidget(new SideBySide({hint, kHintWidth, 1, 0}, {buttons, 0, 0, 0}, this));
     column->addWidget(m_table, 1);
     m_table->setModel(m_model);
     m_table->setItemDelegate(delegate);

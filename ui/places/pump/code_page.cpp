@@ -28,6 +28,9 @@ CodePage::CodePage(WorkbookBridge& bridge, QWidget* parent)
                     static_cast<int>(project::CodeForm::PercentOrFloor));
     m_form->addItem(tr("5 % of the plate"), static_cast<int>(project::CodeForm::PercentOnly));
     m_form->setAccessibleName(tr("Form of the clause"));
+    constexpr int kLettersOfForm = 18;
+    m_form->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_form->setMinimumContentsLength(kLettersOfForm);
     auto* left = new QWidget(this);
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);

@@ -1,6 +1,7 @@
 #include "ui/places/pump/page_area.h"
 
 #include <QResizeEvent>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace ww::ui {
@@ -56,7 +57,7 @@ void PageArea::take(PumpPage* page) {
 }
 
 QSize PageArea::minimumSizeHint() const {
-    return {m_holder->minimumSizeHint().width(), kLeastAreaHeight};
+    return {m_holder->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width(), kLeastAreaHeight};
 }
 
 }  // namespace ww::ui

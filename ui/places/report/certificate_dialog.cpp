@@ -39,11 +39,11 @@ CertificateDialog::CertificateDialog(const QString& person, QWidget* parent)
     buttons->addButton(m_make, QDialogButtonBox::AcceptRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(said);
-    layout->addLayout(form);
-    layout->addWidget(m_missing);
-    layout->addWidget(buttons);
+    auto* content = new QVBoxLayout;
+    content->addWidget(said);
+    content->addLayout(form);
+    content->addWidget(m_missing);
+    layOut(content, buttons);
     m_name->setAccessibleName(tr("Name of the person"));
     m_firm->setAccessibleName(tr("Firm"));
     m_passphrase->setAccessibleName(tr("New passphrase"));

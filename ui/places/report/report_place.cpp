@@ -116,10 +116,7 @@ QWidget* ReportPlace::buildPanel() {
     column->setSpacing(8);
     m_summary = new QLabel(tr("Ready to sign?"), panel);
     m_summary->setWordWrap(true);
-    QFont bold = m_summary->font();
-    bold.setBold(true);
-    bold.setPointSizeF(bold.pointSizeF() * 1.2);
-    m_summary->setFont(bold);
+    m_summary->setObjectName(QStringLiteral("place_title"));
     m_ready = new ReadyList(m_bridge, panel);
     m_signing = new SigningPanel(
         m_bridge, [this](ww::report::Signers signers) { return currentReport(signers); }, panel);

@@ -19,7 +19,7 @@ namespace {
 
 using ww::report::Mark;
 
-constexpr int kLabelWidth = 92;
+enum Column { kQuestion, kShape, kAnswer, kColumns };
 constexpr qint64 kMostPem = 4 * 1024 * 1024;
 constexpr qint64 kMostReport = 1024LL * 1024 * 1024;
 
@@ -60,8 +60,10 @@ VerifyDialog::VerifyDialog(const WorkbookBridge& bridge, const theme::Tokens& to
       m_bridge(bridge),
       m_tokens(tokens),
       m_page(new QWidget),
-      m_lines(new QVBoxLayout(m_page)) {
+      m_lines(new QGridLayout(m_page)) {
     setWindowTitle(tr("Verify a Report"));
+    m_lines->setColumnStretch(kAnswer, 1);
+    m_lines->setAlignment(Qt::AlignTop);
     auto* scroll = new QScrollArea(this);
     scroll->setWidget(m_page);
     scroll->setWidgetResizable(true);
@@ -116,27 +118,25 @@ void VerifyDialog::addHeading(const QString& words) {
     label->setFont(font);
     label->setWordWrap(true);
     label->setTextFormat(Qt::PlainText);
-    m_lines->addWidget(label);
+    m_lines->addWidget(label, m_lines->rowCount(), kQuestion, 1, kColumns);
     label->show();
 }
 
 void VerifyDialog::addFact(const QString& label, const QString& words, Mark mark) {
-    auto* box = new QWidget(m_page);
-    auto* row = new QHBoxLayout(box);
-    row->setContentsMargins(0, 0, 0, 0);
-    auto* name = new QLabel(label, box);
-    name->setFixedWidth(kLabelWidth);
-    auto* shape = new MarkShape(box);
+    const int row = m_lines->rowCount();
+    auto* name = new QLabel(label, m_page);
+    auto* shape = new MarkShape(m_page);
     shape->show(mark, m_tokens);
-    auto* value = new QLabel(words, box);
+    auto* value = new QLabel(words, m_page);
     value->setWordWrap(true);
     value->setTextFormat(Qt::PlainText);
     value->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    row->addWidget(name, 0, Qt::AlignTop);
-    row->addWidget(shape, 0, Qt::AlignTop);
-    row->addWidget(value, 1);
-    m_lines->addWidget(box);
-    box->show();
+    m_lines->addWidget(name, row, kQuestion, Qt::AlignTop);
+    m_lines->addWidget(shape, row, kShape, Qt::AlignTop);
+    m_lines->addWidget(value, row, kAnswer);
+    for (QWidget* part : std::initializer_list<QWidget*>{name, shape, value}) {
+        part->show();
+    }
 }
 
 void VerifyDialog::addFault(const base::Fault& fault) {
@@ -155,7 +155,6 @@ void VerifyDialog::judge() {
     if (!bytes) {
         m_found = {};
         addFault({&kFileUnread, {}, {m_file.toStdString()}});
-        m_lines->addStretch(1);
         return;
     }
     m_found = seal::verifyReport(*bytes, m_anchors);
@@ -185,7 +184,6 @@ void VerifyDialog::judge() {
         addFact(QString(), text::sentence({&workbook::meaning(state), {}, {}}),
                 state == workbook::ReportState::Current ? Mark::Pass : Mark::Open);
     }
-    m_lines->addStretch(1);
 }
 
 }  // namespace ww::ui

@@ -2,7 +2,7 @@
 // how the open workbook stands to it. Not for the proof itself (seal/verify_report.h).
 #pragma once
 
-#include <QVBoxLayout>
+#include <QGridLayout>
 
 #include "core/report/report.h"
 #include "core/seal/verify_report.h"
@@ -40,7 +40,7 @@ class VerifyDialog : public OrderedDialog {
     seal::TrustAnchors m_anchors;
     seal::ReportVerification m_found;
     QWidget* m_page;
-    QVBoxLayout* m_lines;
+    QGridLayout* m_lines;
 };
 
 }  // namespace ww::ui

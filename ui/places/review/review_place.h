@@ -78,6 +78,7 @@ class ReviewPlace : public QWidget {
     /// The width that all three need side by side.
     int wantedWidth() const;
     /// What a side needs beside the comparison, in whatever text and language.
+    int roundsHeight() const;
     int sideWidth(const QWidget& side) const;
     void refresh();
     void refreshRounds();
@@ -115,7 +116,8 @@ class ReviewPlace : public QWidget {
     QStringList longestCells(Column column) const;
     /// The order that is chosen for the comparison.
     balancing::ComparisonOrder order() const;
-    static void fitWrapped(QTableView& table, std::span<const int> digits, int filling);
+    /// What its columns need at their least in the usual letters, px.
+    static int fitWrapped(QTableView& table, std::span<const int> digits, int filling);
     std::optional<base::Id> chosenRound(const QuietCombo* combo) const;
 
     WorkbookBridge& m_bridge;
@@ -143,6 +145,8 @@ class ReviewPlace : public QWidget {
     /// What the chart was drawn of; nothing before the first.
     std::optional<std::pair<int, std::optional<base::Id>>> m_drawn;
     std::optional<int> m_fittedTo;  ///< px of the viewport
+    int m_comparisonNeeds = 0;      ///< px, its columns at their least in the usual letters
+    int m_roundsNeed = 0;           ///< the same of the rounds
     QTimer m_judging;
     bool m_isComparisonWaiting = false;  ///< for its rounds to be judged
     ShownRefresh* m_chartShown = new ShownRefresh(m_convergence, [this] { drawConvergence(); });

@@ -1,5 +1,7 @@
 // How the place Review is laid out: what stands beside what, how wide, and its columns.
 #include <QHBoxLayout>
+#include <QHeaderView>
+#include <QScrollBar>
 #include <QSet>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -94,12 +96,21 @@ void ReviewPlace::setNarrow(bool isNarrow) {
         side->setMinimumWidth(isNarrow ? 0 : least);
         side->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : least);
     }
-    for (QTableView* table : {m_roundTable, m_table}) {
-        table->setMinimumHeight(isNarrow ? kTableHeight : 0);
-    }
     const double scale = textScale(font());
+    m_table->setMinimumHeight(isNarrow ? static_cast<int>(kTableHeight * scale) : 0);
+    m_roundTable->setMinimumHeight(isNarrow ? roundsHeight() : 0);
     m_convergence->setMinimumHeight(static_cast<int>(kLeastChartHeight * scale));
     m_views->setMinimumHeight(isNarrow ? static_cast<int>(kViewsHeight * scale) : 0);
+}
+
+/// Where the whole place scrolls, a few rounds need not within it.
+int ReviewPlace::roundsHeight() const {
+    constexpr int kMostSeen = 6;
+    int height = m_roundTable->horizontalHeader()->sizeHint().height() + 2 * m_roundTable->frameWidth();
+    for (int row = 0; row < std::min(kMostSeen, m_roundTable->model()->rowCount()); ++row) {
+        height += m_roundTable->rowHeight(row);
+    }
+    return height;
 }
 
 void ReviewPlace::resizeEvent(QResizeEvent* event) {
@@ -132,12 +143,14 @@ QSize ReviewPlace::minimumSizeHint() const {
 }
 
 int ReviewPlace::sideWidth(const QWidget& side) const {
-    return std::max(&side == m_roundsSide ? kRoundsWidth : kSideWidth, side.layout()->minimumSize().width());
+    const int least = &side == m_roundsSide ? std::max(kRoundsWidth, m_roundsNeed) : kSideWidth;
+    return std::max(least, side.layout()->minimumSize().width());
 }
 
 int ReviewPlace::wantedWidth() const {
-    return sideWidth(*m_roundsSide) + sideWidth(*m_comments) + m_views->minimumSizeHint().width() +
-           2 * m_whole->spacing() + 2 * kMargin;
+    return sideWidth(*m_roundsSide) + sideWidth(*m_comments) +
+           std::max(m_views->minimumSizeHint().width(), m_comparisonNeeds) + 2 * m_whole->spacing() +
+           2 * kMargin;
 }
 
 void ReviewPlace::fitComparison() {
@@ -146,7 +159,7 @@ void ReviewPlace::fitComparison() {
     }
     m_fittedTo = m_table->viewport()->width();
     const int digits[ColumnCount] = {6, 8, 18, 13, 14, 12, 16};
-    fitWrapped(*m_table, digits, Why);
+    m_comparisonNeeds = fitWrapped(*m_table, digits, Why);
     // A tag is known by its end and a state by both its words; the readings are wrapped instead.
     int reading = 0;
     int readings = 0;
@@ -180,9 +193,12 @@ void ReviewPlace::fitComparison() {
 
 void ReviewPlace::fitRounds() {
     const int digits[] = {5, 10, 8, 6};
-    fitWrapped(*m_roundTable, digits, 1);
+    m_roundsNeed = fitWrapped(*m_roundTable, digits, 1);
     if (m_roundTable->wordWrap()) {
         m_roundTable->resizeRowsToContents();
+    }
+    if (m_whole->direction() == QBoxLayout::TopToBottom) {
+        m_roundTable->setMinimumHeight(roundsHeight());
     }
 }
 
@@ -250,11 +266,19 @@ QStringList ReviewPlace::longestCells(Column column) const {
 }
 
 /// Cells are wrapped to columns that are narrow; the rows of many terminals stay in one line, for speed.
-void ReviewPlace::fitWrapped(QTableView& table, std::span<const int> digits, int filling) {
+int ReviewPlace::fitWrapped(QTableView& table, std::span<const int> digits, int filling) {
     constexpr int kMostWrapped = 200;
+    table.setWordWrap(table.model()->rowCount() <= kMostWrapped);
+    const int least = fitLetters(table);
     ui::fitColumns(table, digits, filling);
-    const bool isWrapped = table.model()->rowCount() <= kMostWrapped;
-    table.setWordWrap(isWrapped);
+    // On the smallest screen the largest letters leave no room for all columns: there the table scrolls.
+    constexpr int kWidestLeast = 520;
+    leaveRoomFor(table, std::min(least, kWidestLeast));
+    int usual = 2 * table.frameWidth() + table.verticalScrollBar()->sizeHint().width();
+    for (int column = 0; column < table.model()->columnCount(); ++column) {
+        usual += leastColumnWidth(table, column, {});
+    }
+    return usual;
 }
 
 }  // namespace ww::ui

@@ -241,7 +241,7 @@ void ValvePage::fit() {
     const auto leastIn = [&](int headLetters) {
         leasts.clear();
         for (int column = 0; column < columns; ++column) {
-            leasts.push_back(leastColumnWidth(*m_table, column, headLetters));
+            leasts.push_back(leastColumnWidth(*m_table, column, {headLetters}));
         }
         return std::accumulate(leasts.begin(), leasts.end(), 0);
     };

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/standing_readings.h"
+#include "ui/widgets/place_area.h"
 
 namespace ww::ui {
 namespace {
@@ -61,6 +62,7 @@ NotePanel::NotePanel(WorkbookBridge& bridge, QWidget* parent)
     for (QWidget* widget : std::initializer_list<QWidget*>{photosHead, m_photos, m_back}) {
         layout->addWidget(widget);
     }
+    seeTogether(*m_reading, *m_head);
     m_reading->setStore([this](const QString& text) {
         return !m_branch || m_bridge.tellOrClear(m_bridge.setNote(*m_branch, text));
     });

@@ -1,6 +1,5 @@
 #include "ui/places/walk/valve_panel.h"
 
-#include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
 
@@ -38,21 +37,15 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, Asses
     auto* layout = new QVBoxLayout(content);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(8);
-    auto* area = new QScrollArea(this);
-    area->setWidget(content);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setProperty("ringed", true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setAccessibleName(tr("About the valve in hand, scrolled"));
-    area->setMinimumHeight(0);
+    m_area = new WordsArea(content, tr("About the valve in hand, scrolled"), this);
     // A stop of Tab only while there is something to scroll.
-    area->setFocusPolicy(Qt::NoFocus);
-    connect(area->verticalScrollBar(), &QScrollBar::rangeChanged, area,
-            [area](int least, int most) { area->setFocusPolicy(most > least ? Qt::TabFocus : Qt::NoFocus); });
+    m_area->setFocusPolicy(Qt::NoFocus);
+    connect(m_area->verticalScrollBar(), &QScrollBar::rangeChanged, m_area, [this](int least, int most) {
+        m_area->setFocusPolicy(most > least ? Qt::TabFocus : Qt::NoFocus);
+    });
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(area);
+    whole->addWidget(m_area);
     auto* roundHead = new QLabel(tr("Of target by round, %"), this);
     roundHead->setObjectName(QStringLiteral("panel_head"));
     auto* readingHead = new QLabel(tr("This reading"), this);

@@ -9,6 +9,7 @@
 #include "ui/assessed_rounds.h"
 #include "ui/loop_advisor.h"
 #include "ui/widgets/sparkline.h"
+#include "ui/widgets/words_area.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -22,6 +23,8 @@ class ValvePanel : public QWidget {
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
     /// What is said of the valve in columns that the grid has no room for.
     void setLeftOut(const QStringList& values);
+    /// As WordsArea::setWhole.
+    void setWhole(bool isWhole) { m_area->setWhole(isWhole); }
 
   signals:
     /// The notes and photos of the valve in hand are to be shown.
@@ -38,6 +41,7 @@ class ValvePanel : public QWidget {
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     AssessedRounds& m_rounds;
+    WordsArea* m_area;
     QLabel* m_tag;
     QLabel* m_serves;
     QLabel* m_facts;

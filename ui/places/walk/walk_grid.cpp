@@ -84,7 +84,7 @@ std::vector<int> WalkGrid::leastWidths(int headLetters) const {
     least[WalkModel::State] = std::min(least[WalkModel::State], stateWordsWidth(font()));
     // Names stay as they are while valves are read.
     least[WalkModel::Tag] =
-        std::max(least[WalkModel::Tag], leastColumnWidth(*this, WalkModel::Tag, headLetters));
+        std::max(least[WalkModel::Tag], leastColumnWidth(*this, WalkModel::Tag, {headLetters}));
     least[WalkModel::Serves] =
         std::max(least[WalkModel::Serves], twoLinesColumnWidth(*this, WalkModel::Serves, headLetters));
     return least;
@@ -131,7 +131,7 @@ void WalkGrid::fitColumnsNow() {
             const int narrow = least[static_cast<std::size_t>(column)];
             shown.push_back(column);
             wished.push_back(std::max(narrow, wanted[static_cast<std::size_t>(column)]));
-            narrowest.push_back(missing > 0 ? std::min(leastColumnWidth(*this, column), narrow) : narrow);
+            narrowest.push_back(missing > 0 ? std::min(leastColumnWidth(*this, column, {}), narrow) : narrow);
         }
     }
     const auto serves = std::find(shown.begin(), shown.end(), int(WalkModel::Serves));

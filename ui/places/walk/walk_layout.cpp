@@ -279,7 +279,7 @@ void WalkPlace::arrange() {
     const int width = panelWidth();
     m_side->setMinimumWidth(isStacked ? 0 : width);
     m_side->setMaximumWidth(isStacked ? QWIDGETSIZE_MAX : width);
-    m_side->setMinimumHeight(isBelow && !isPanel ? m_grid->leastHeight() : 0);
+    m_valve->setWhole(isBelow);
     m_grid->setMinimumHeight(isBelow ? m_grid->leastHeight() : 0);
     m_findLine->setSizePolicy(m_isCard ? QSizePolicy::Maximum : QSizePolicy::Preferred, QSizePolicy::Fixed);
     // The field says itself what it is for.
