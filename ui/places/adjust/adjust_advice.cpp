@@ -128,7 +128,7 @@ void AdjustPlace::takeAdvice() {
     }
     const auto* decided = m_valve.decision();
     m_valve.moveTo(decided != nullptr && decided->turnTo ? *decided->turnTo
-                                                         : m_advice->model()->at(row).setting);
+                                                         : m_advice->model()->askedAt(row));
     showValve();
 }
 

@@ -110,6 +110,13 @@ bool AdviceModel::isLeft(const balancing::SettingAdvice& advised) const {
            balancing::indexStepAt(m_shown->advice, advised.branch) == nullptr;
 }
 
+quantity::Setting AdviceModel::askedFor(const balancing::SettingAdvice& advised) const {
+    if (const auto* step = balancing::indexStepAt(m_shown->advice, advised.branch)) {
+        return step->setting;
+    }
+    return isLeft(advised) ? *advised.present : advised.setting;
+}
+
 QString AdviceModel::doneNow(const balancing::SettingAdvice& advised) const {
     const base::Id& branch = m_bridge.project().branches()[advised.branch].id;
     if (const auto* step = balancing::indexStepAt(m_shown->advice, advised.branch)) {
@@ -138,8 +145,12 @@ QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int 
     const bool hasSetting = advised.reach != balancing::BalanceReach::NoValve &&
                             advised.reach != balancing::BalanceReach::SelfActing &&
                             advised.reach != balancing::BalanceReach::NoFlow;
-    const bool isByAdvice = column == SetTo || column == AimDp || column == AsRead || column == InTruth;
-    if (isByAdvice && !isReady()) {
+    const bool isOfSetting = column == AimDp || column == AsRead || column == InTruth;
+    const auto isAskedFor = [&] {
+        return !hasSetting || settingOf(advised, askedFor(advised)) == settingOf(advised, advised.setting);
+    };
+    // What is expected at another setting than the one asked for says nothing here.
+    if ((column == SetTo && !isReady()) || (isOfSetting && (!isReady() || !isAskedFor()))) {
         return {};
     }
     switch (column) {
@@ -150,8 +161,7 @@ QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int 
         case Now:
             return advised.present ? settingOf(advised, *advised.present) : QString();
         case SetTo:
-            return hasSetting ? settingOf(advised, isLeft(advised) ? *advised.present : advised.setting)
-                              : QString();
+            return hasSetting ? settingOf(advised, askedFor(advised)) : QString();
         case AimDp:
             return hasSetting && !isLeft(advised)
                        ? text::dp(advised.dp, text::dpUnit(project, m_bridge.instrument()), project.fluid())

@@ -40,6 +40,9 @@ class AdviceModel : public QAbstractTableModel {
     /// Whether a round confirmed the shares with the valve of the row where it stands, beside its advised
     /// setting: it is left there.
     bool isLeftAsItIs(int row) const { return isLeft(at(row)); }
+    /// The setting that the row asks for: the advised one, the one at which the index is proved, or where the
+    /// valve is left.
+    quantity::Setting askedAt(int row) const { return askedFor(at(row)); }
     /// The row of a branch; -1 where nothing is advised for it.
     int rowOf(const base::Id& branch) const;
     /// The branch of a row.
@@ -51,6 +54,7 @@ class AdviceModel : public QAbstractTableModel {
     /// What is done at this valve now, where that is not the advised setting; else empty.
     QString doneNow(const balancing::SettingAdvice& advised) const;
     bool isLeft(const balancing::SettingAdvice& advised) const;
+    quantity::Setting askedFor(const balancing::SettingAdvice& advised) const;
     QString settingOf(const balancing::SettingAdvice& advised, quantity::Setting setting) const;
 
     const WorkbookBridge& m_bridge;
