@@ -14,6 +14,8 @@
 #include <algorithm>
 #include <set>
 
+#include "tests/support/demo_project.h"
+#include "tests/support/field_job.h"
 #include "tests/support/full_disk.h"
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
@@ -202,6 +204,30 @@ TEST(MainWindow, theStripNamesWhoWorksAtThisDesk) {
     EXPECT_EQ(narrow.wholePerson, person.toolTip());
     desk.bridge().setPerson({});
     EXPECT_EQ(person.text(), "nobody chosen");
+}
+
+TEST(MainWindow, theStripSaysWhatWasStoredLastInOneWay) {
+    DeskWindow desk;
+    const auto stored = [&] {
+        return stripText(desk.bridge(), theme::Display::Office, StripLength::Full).stored;
+    };
+    EXPECT_TRUE(stored().startsWith("last stored ")) << stored().toStdString();
+    desk.enter("20.1");
+    EXPECT_EQ(stored(),
+              "last stored " + QString::fromStdString(desk.bridge().lastStored()->time.timeOfDay()));
+}
+
+TEST(MainWindow, theStripSaysWhatItsValvesAreOf) {
+    support::FieldJob job;
+    const base::Id valve = job.valve({{"1", "1"}, {"4", "10"}});
+    job.branch("R", "", "", valve);
+    job.branch("A", "R", "4", valve);
+    job.branch("B", "R", "4", valve);
+    job.round(project::RoundKind::Survey, project::RoundState::Open);
+    DeskWindow desk(support::contentOf(job.project()), false);
+    const StripText strip = stripText(desk.bridge(), theme::Display::Office, StripLength::Full);
+    EXPECT_EQ(strip.read, "read 0 of 3 valves");
+    EXPECT_EQ(strip.wholeRead, "Valves to read: 2 of terminals, 1 of branches above them");
 }
 
 TEST(MainWindow, nothingOpenSaysHowToBegin) {
