@@ -84,8 +84,8 @@ class Layer {
         spot.direction = direction;
         spot.takeOff = takeOff;
         spot.valve = takeOff + (isDown ? QPointF(0, kValveAt) : QPointF(kValveAt, 0));
-        spot.label = isDown ? QRectF(spot.valve.x() + 12, spot.valve.y() - 16, kColumn - 32, 34)
-                            : QRectF(spot.valve.x() + 14, spot.valve.y() - 20, kLabelWidth, 17);
+        spot.label = isDown ? QRectF(spot.valve.x() + 12, spot.valve.y() - 16, kColumn - 26, 34)
+                            : QRectF(spot.valve.x() + 14, spot.valve.y() - 24, kLabelWidth, 21);
         QPointF end = takeOff + (isDown ? QPointF(0, kValveLength) : QPointF(kValveLength, 0));
         if (m_tree.isTerminal(branch)) {
             end = isDown ? takeOff + QPointF(0, kColumnHeight - 24) : takeOff + QPointF(kRowWidth - 24, 0);
