@@ -46,5 +46,32 @@ TEST(SystemPlace, buttonsZoomTheDiagramAndFitIt) {
     EXPECT_FALSE(place.key()->isVisible());
 }
 
+TEST(SystemPlace, showGoesToTheFirstTerminalWithoutAValveTable) {
+    DeskWindow desk;
+    desk.window.showPlace(MainWindow::System);
+    QTest::qWait(0);
+    SystemPlace& place = *desk.window.system();
+    QPushButton* show = buttonNamed(place, "Show the first terminal without a valve table");
+    ASSERT_NE(show, nullptr);
+    EXPECT_FALSE(show->isVisible()) << "every terminal has its table";
+    for (const char* tag : {"B-07", "B-03"}) {
+        project::Branch branch = *desk.window.bridge().project().branchTagged(tag);
+        branch.valve.reset();
+        project::Edit edit;
+        edit.label = "valve";
+        edit.put.emplace_back(branch);
+        ASSERT_TRUE(desk.window.bridge().apply(edit).ok());
+    }
+    QTest::qWait(0);
+    ASSERT_TRUE(show->isVisible());
+    show->setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    EXPECT_EQ(desk.window.bridge().selectedBranch(), desk.window.bridge().project().branchTagged("B-03")->id);
+    EXPECT_EQ(QApplication::focusWidget(), place.table());
+    const QModelIndex cell = place.table()->currentIndex();
+    EXPECT_EQ(cell.siblingAtColumn(SystemModel::Tag).data().toString(), "B-03");
+    EXPECT_EQ(cell.column(), int(SystemModel::Valve));
+}
+
 }  // namespace
 }  // namespace ww::ui

@@ -41,7 +41,9 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_splitter(new QSplitter(Qt::Vertical, this)),
       m_whatIf(new QPushButton(tr("&Try What If"), this)),
       m_showValves(new QPushButton(tr("Valve Ta&bles"), this)),
+      m_below(new QWidget(this)),
       m_sums(new QLabel(this)),
+      m_showWithout(new QPushButton(tr("Show"), this)),
       m_find(new HintedField(tr("tag"), this)),
       m_add(new QPushButton(tr("Add Branch"), this)),
       m_others(new QPushButton(tr("Show Other Columns"), this)) {
@@ -108,8 +110,15 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     layout->addWidget(new SideBySide({buttons, 0, 1, 0}, {finding, kFindWidth, 0, 0}, this));
     layout->addWidget(m_splitter, 1);
     m_whole = layout;
-    layout->addWidget(m_sums);
+    auto* below = new QHBoxLayout(m_below);
+    below->setContentsMargins(0, 0, 0, 0);
+    below->addWidget(m_sums, 1);
+    below->addWidget(m_showWithout, 0, Qt::AlignBottom);
+    m_showWithout->setAccessibleName(tr("Show the first terminal without a valve table"));
+    m_showWithout->hide();
+    layout->addWidget(m_below);
 
+    connect(m_showWithout, &QPushButton::clicked, this, &SystemPlace::showWithoutTable);
     connect(m_add, &QPushButton::clicked, this, &SystemPlace::addBranch);
     connect(m_find, &QLineEdit::returnPressed, this, &SystemPlace::jump);
     connect(m_whatIf, &QPushButton::toggled, this, &SystemPlace::showWhatIf);
@@ -219,7 +228,7 @@ ValvePage* SystemPlace::valves() {
     if (m_valves == nullptr) {
         m_valves = new ValvePage(m_bridge, this);
         m_valves->hide();
-        m_whole->insertWidget(m_whole->indexOf(m_sums), m_valves, 1);
+        m_whole->insertWidget(m_whole->indexOf(m_below), m_valves, 1);
         m_valves->setTokens(m_tokens);
         m_valves->setMetrics(m_metrics);
         connect(m_valves, &ValvePage::tablePasted, this,
@@ -232,7 +241,7 @@ ValvePage* SystemPlace::valves() {
 void SystemPlace::showValves(bool isShown) {
     m_showValves->setChecked(isShown);
     m_splitter->setVisible(!isShown);
-    m_sums->setVisible(!isShown);
+    m_below->setVisible(!isShown);
     if (isShown || m_valves != nullptr) {
         valves()->setVisible(isShown);
     }

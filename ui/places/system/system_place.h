@@ -54,6 +54,8 @@ class SystemPlace : public QWidget {
     /// The table alone, without the diagram, and back.
     void toggleTable();
     void showBranch(const ww::base::Id& branch);
+    /// Goes to the first terminal, as valves are read, whose valve has no table.
+    void showWithoutTable();
     /// Puts the bench in the place of the branch table, or takes it away.
     void showWhatIf(bool isShown);
     /// The bench in the place of whatever is shown, with the keys.
@@ -100,7 +102,9 @@ class SystemPlace : public QWidget {
     QSplitter* m_splitter;
     QPushButton* m_whatIf;
     QPushButton* m_showValves;
+    QWidget* m_below;  ///< the sums, and the way to what they miss
     QLabel* m_sums;
+    QPushButton* m_showWithout;
     QLineEdit* m_find;
     QPushButton* m_add;
     QPushButton* m_others;  ///< the columns that have no room come in place of the first ones
