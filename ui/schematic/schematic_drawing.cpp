@@ -23,45 +23,54 @@ constexpr double kBesideShape = 4;
 /// A shape is seen at this size at least where no words stand beside it, scene units.
 constexpr double kLeastShape = 14;
 constexpr double kShapeAlone = 18;
+/// Larger it would touch that of the next row.
+constexpr double kMostShape = 26;
 
 QString joined(const QString& one, const QString& other) {
     return one.isEmpty() || other.isEmpty() ? one + other : one + QLatin1String(kBetweenWords) + other;
 }
 
-/// The words of a branch round the shape of its state, as many as have room.
+/// What letters take of a line, from the top of a capital to the lowest foot.
+double lettersHeight(const QFontMetricsF& metrics) {
+    return metrics.capHeight() + metrics.descent();
+}
+
+/// The shape of a branch's state and as many words as have room; a pipe under them is broken.
 void paintLabel(QPainter& painter, const BranchPlace& place, const BranchPicture& picture,
                 const SchematicStyle& style) {
-    const bool isStacked = place.direction == Direction::Down;
     const QRectF box = place.label;
-    const double line = QFontMetricsF(style.font).height() * style.unit;
-    double side = std::min(box.height(), std::max(kLeastShape, line));
+    const QFontMetricsF metrics(style.font);
+    const double unit = style.unit;
+    double side = std::min(kMostShape, std::max(kLeastShape, metrics.height() * unit));
     const QSizeF room(box.width() - side - kBesideShape, box.height());
-    const std::optional<BranchWords> words = wordsOf(picture, room / style.unit, isStacked, style.font);
-    double height = line * (words && words->isBelow ? 2 : 1);
-    if (!words) {
-        height = side = std::min(box.height(), std::max(kShapeAlone, line));
+    const bool isStacked = place.direction == Direction::Down;
+    const std::optional<BranchWords> words = wordsOf(picture, room / unit, isStacked, style.font);
+    side = words ? side : std::max(kShapeAlone, side);
+    const double secondLine = words && words->isBelow ? metrics.height() : 0;
+    const QFontMetricsF ofTag(words ? words->tagFont : style.font);
+    const double behindTag = words ? ofTag.horizontalAdvance(words->tag + QLatin1String(kBetweenWords)) : 0;
+    // The middle of the capitals of the first line.
+    const double middle = box.center().y() - (secondLine + (words ? metrics.descent() : 0)) * unit / 2;
+    const QRectF shape(box.left(), middle - side / 2, side, side);
+    if (!isStacked) {
+        const double wide =
+            words ? kBesideShape + (behindTag + metrics.horizontalAdvance(words->rest)) * unit : 0;
+        painter.fillRect(shape.adjusted(-2, 0, wide + 2, 0), style.tokens.paper);
     }
-    // Beside its valve, or above its pipe.
-    const double top = isStacked ? box.center().y() - height / 2 : box.bottom() - height;
-    const double middle = top + std::min(height, line) / 2;
-    theme::paintState(painter, QRectF(box.left(), (words ? middle : top + height / 2) - side / 2, side, side),
-                      picture.state, picture.isOver, style.tokens);
+    theme::paintState(painter, shape, picture.state, picture.isOver, style.tokens);
     if (!words) {
         return;
     }
     painter.save();
-    painter.translate(box.left() + side + kBesideShape, top);
-    painter.scale(style.unit, style.unit);
-    const QFontMetricsF metrics(words->tagFont);
+    painter.translate(shape.right() + kBesideShape, middle);
+    painter.scale(unit, unit);
+    const double baseline = metrics.capHeight() / 2;
     painter.setFont(words->tagFont);
     painter.setPen(style.tokens.ink);
-    painter.drawText(QPointF(0, metrics.ascent()), words->tag);
-    QPointF rest(0, metrics.ascent());
-    rest += words->isBelow ? QPointF(0, line / style.unit)
-                           : QPointF(metrics.horizontalAdvance(words->tag + QLatin1String(kBetweenWords)), 0);
+    painter.drawText(QPointF(0, baseline), words->tag);
     painter.setFont(style.font);
     painter.setPen(style.tokens.soft);
-    painter.drawText(rest, words->rest);
+    painter.drawText(QPointF(words->isBelow ? 0 : behindTag, baseline + secondLine), words->rest);
     painter.restore();
 }
 
@@ -120,7 +129,8 @@ SchematicDrawing drawingOf(const project::Project& project, const balancing::Ass
 
 std::optional<BranchWords> wordsOf(const BranchPicture& picture, QSizeF room, bool isStacked,
                                    const QFont& font) {
-    const double line = QFontMetricsF(font).height();
+    const QFontMetricsF metrics(font);
+    const double line = lettersHeight(metrics);
     // Before anything is measured: of a large loop seen from afar every branch is in sight.
     if (line > room.height()) {
         return std::nullopt;
@@ -134,10 +144,10 @@ std::optional<BranchWords> wordsOf(const BranchPicture& picture, QSizeF room, bo
                                 ? QString()
                                 : QCoreApplication::translate("SchematicView", "at %1").arg(picture.setting);
     for (const QString& rest : {joined(picture.share, setting), picture.share}) {
-        const double wide = QFontMetricsF(font).horizontalAdvance(rest);
+        const double wide = metrics.horizontalAdvance(rest);
         const double gap = QFontMetricsF(words.tagFont).horizontalAdvance(QLatin1String(kBetweenWords));
         words.rest = rest;
-        words.isBelow = isStacked && !rest.isEmpty() && 2 * line <= room.height();
+        words.isBelow = isStacked && !rest.isEmpty() && line + metrics.height() <= room.height();
         if (words.isBelow ? std::max(tag, wide) <= room.width()
                           : !rest.isEmpty() && tag + gap + wide <= room.width()) {
             return words;

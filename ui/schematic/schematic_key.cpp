@@ -77,12 +77,12 @@ void SchematicKey::show(const SchematicDrawing& drawing) {
                 painter.scale(0.75, 0.75);
                 paintValve(painter, {}, false, kHalf, tokens);
             },
-            tr("valve, filled as far as it is open"));
+            tr("open part of a valve"));
     }
     if (hasIndex) {
         add([](QPainter& painter,
                const theme::Tokens& tokens) { paintPipe(painter, QLineF(-8, 0, 8, 0), true, tokens); },
-            tr("index circuit, * its terminal"));
+            tr("index circuit, * its end"));
     }
     if (hasUnit) {
         add([](QPainter& painter, const theme::Tokens& tokens) { paintUnit(painter, {}, tokens); },

@@ -222,9 +222,11 @@ void SchematicView::drawBackground(QPainter* painter, const QRectF& exposed) {
         const BranchPlace& place = m_drawing.layout.places[*m_current];
         painter->setBrush(Qt::NoBrush);
         painter->setPen(QPen(m_tokens.ink, 3));
-        painter->drawRoundedRect(
-            place.label.united(QRectF(place.valve - QPointF(11, 9), QSizeF(22, 18))).adjusted(-3, -3, 3, 3),
-            4, 4);
+        // Not over the next row.
+        const double above = place.direction == Direction::Right ? 0 : 3;
+        painter->drawRoundedRect(place.label.united(QRectF(place.valve - QPointF(11, 9), QSizeF(22, 18)))
+                                     .adjusted(-3, -above, 3, above),
+                                 4, 4);
     }
 }
 

@@ -28,7 +28,7 @@ BranchPicture pictured() {
 TEST(SchematicWords, lessIsWrittenWhereThereIsLessRoom) {
     const QFont font = QApplication::font();
     const QFontMetricsF metrics(font);
-    const double line = metrics.height();
+    const double line = metrics.capHeight() + metrics.descent();
     const double tag = metrics.horizontalAdvance("B-05");
     const double all = metrics.horizontalAdvance("B-05  113 %  at 2.5");
     const auto written = [&](double width, double height, bool isStacked) {
@@ -37,10 +37,11 @@ TEST(SchematicWords, lessIsWrittenWhereThereIsLessRoom) {
                : words->isBelow ? words->tag + '/' + words->rest
                                 : words->tag + '|' + words->rest;
     };
-    EXPECT_EQ(written(all + 2, 2 * line, true), "B-05/113 %  at 2.5");
+    const double both = line + metrics.height();
+    EXPECT_EQ(written(all + 2, both, true), "B-05/113 %  at 2.5");
     EXPECT_EQ(written(all + 2, line, true), "B-05|113 %  at 2.5");
-    EXPECT_EQ(written(all + 2, 2 * line, false), "B-05|113 %  at 2.5");
-    EXPECT_EQ(written(metrics.horizontalAdvance("113 %") + 1, 2 * line, true), "B-05/113 %");
+    EXPECT_EQ(written(all + 2, both, false), "B-05|113 %  at 2.5");
+    EXPECT_EQ(written(metrics.horizontalAdvance("113 %") + 1, both, true), "B-05/113 %");
     EXPECT_EQ(written(tag + 1, line, true), "B-05|");
     EXPECT_EQ(written(0.85 * tag, line, true), "B-05|") << "in narrower letters";
     EXPECT_EQ(written(0.5 * tag, line, true), "nothing");
@@ -80,8 +81,8 @@ TEST(SchematicKey, hasAWordForEveryShapeOfTheDrawingAndNoOther) {
     for (const balancing::BranchResult& result : last.branches) {
         EXPECT_TRUE(key.words().contains(text::word(result))) << text::word(result).toStdString();
     }
-    EXPECT_TRUE(key.words().contains("valve, filled as far as it is open"));
-    EXPECT_TRUE(key.words().contains("index circuit, * its terminal"));
+    EXPECT_TRUE(key.words().contains("open part of a valve"));
+    EXPECT_TRUE(key.words().contains("index circuit, * its end"));
     QStringList once = key.words();
     once.removeDuplicates();
     EXPECT_EQ(once, key.words());
