@@ -157,8 +157,6 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
     const quantity::Unit unit = project::shownUnits(project).pressure;
     const bool isReturn = shown == &*circuit.onReturn;
     const CircuitProfile& other = isReturn ? *circuit.onSupply : *circuit.onReturn;
-    addHalves(figure, *shown, unit);
-    addLengths(figure, *shown, circuit.terminal, unit);
     if (choice.isOtherSide) {
         figure.lines.push_back(wholeLine(other, &ProfileElement::after, unit, LineRole::Proposed,
                                          isReturn ? PumpRoomChartText::tr("valve on supply, pump on")
@@ -170,6 +168,9 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
         figure.lines.push_back(wholeLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem,
                                          PumpRoomChartText::tr("pump off")));
     }
+    // Last, so that they lie over what goes the same way.
+    addHalves(figure, *shown, unit);
+    addLengths(figure, *shown, circuit.terminal, unit);
     figure.x =
         countedAxis(PumpRoomChartText::tr("Element, in the direction of flow"), shown->elements.size());
     figure.y = pressureAxis((circuit.isFillKnown ? PumpRoomChartText::tr("Gauge pressure, %1")
@@ -215,6 +216,11 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
                 "known.")
                 .arg(tag, shown->unitRunning.si() > 0 ? QStringLiteral("+") : QString(),
                      figures(shown->unitRunning.in(unit), 3), text::symbol(unit));
+    }
+    if (std::any_of(figure.marks.begin(), figure.marks.end(),
+                    [](const PointMark& mark) { return mark.kind == MarkKind::Gap; })) {
+        figure.sentence +=
+            ' ' + PumpRoomChartText::tr("The upright line at a tee is what is available there.");
     }
     if (const auto valve = ww::report::valveSentence(project, circuit)) {
         figure.sentence += ' ' + text::sentence(*valve);

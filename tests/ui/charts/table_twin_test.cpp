@@ -115,7 +115,12 @@ void compareProfile(const ChartFigure& figure, const std::vector<QStringList>& r
     constexpr int kOn = 2;
     constexpr int kAvailable = 3;
     ASSERT_EQ(figure.lines.size(), 4U);
-    EXPECT_NE(figure.lines[0].role, figure.lines[1].role);
+    const Line& other = figure.lines[0];
+    const Line& off = figure.lines[1];
+    const Line& supply = figure.lines[2];
+    const Line& back = figure.lines[3];
+    EXPECT_EQ(supply.role, LineRole::PumpCurve);
+    EXPECT_EQ(back.role, LineRole::ReturnPipe);
     const auto leaving = [](const Line& line, double x) {
         const auto found = std::find_if(line.points.rbegin(), line.points.rend(),
                                         [x](const QPointF& point) { return point.x() == x; });
@@ -125,14 +130,14 @@ void compareProfile(const ChartFigure& figure, const std::vector<QStringList>& r
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const double x = rows[i][0].toDouble();
         EXPECT_EQ(x, static_cast<double>(i));
-        const auto back = leaving(figure.lines[1], x);
-        const auto on = back ? back : leaving(figure.lines[0], x);
-        const auto other = leaving(figure.lines[2], x);
-        const auto off = leaving(figure.lines[3], x);
-        ASSERT_TRUE(on && other && off) << i;
+        const auto onReturn = leaving(back, x);
+        const auto on = onReturn ? onReturn : leaving(supply, x);
+        const auto onOther = leaving(other, x);
+        const auto atRest = leaving(off, x);
+        ASSERT_TRUE(on && onOther && atRest) << i;
         expectSays(rows[i][kOn], *on);
-        expectSays(rows[i][4], *other);
-        expectSays(rows[i][5], *off);
+        expectSays(rows[i][4], *onOther);
+        expectSays(rows[i][5], *atRest);
         available += rows[i][kAvailable].isEmpty() ? 0 : 1;
     }
     std::size_t gaps = 0;
