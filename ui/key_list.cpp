@@ -45,6 +45,8 @@ KeyList::KeyList(const Commands& commands, QWidget* parent) : OrderedDialog(pare
         {tr("In Adjust: log a try at the setting shown"), tr("digits, Enter")},
         {tr("In Adjust: follow the hand by one step, by one turn"), tr("Up, Down; PgUp, PgDn")},
         {tr("In Adjust: take an advised setting from the table"), tr("Enter in the table")},
+        {tr("In the diagram of System: follow the pipe, open the valve"), tr("arrows, Enter")},
+        {tr("In the diagram of System: larger, smaller, the whole loop"), tr("+, -, 0")},
         {tr("In Instruments and People: remove the row in hand"), tr("Del")},
     };
     auto* table = new QTableWidget(0, 2, this);

@@ -18,10 +18,12 @@
 namespace ww::ui {
 namespace {
 
-/// The palette of the desktop before any display of our own was put over it.
-const QPalette& systemPalette() {
-    static const QPalette kSystem = QApplication::palette();
-    return kSystem;
+/// The palette of the desktop as it is now. That of a display of our own is taken off first: it hides it.
+QPalette systemPalette() {
+    if (QApplication::palette().resolveMask() != 0) {
+        QApplication::setPalette(QPalette());
+    }
+    return QApplication::palette();
 }
 
 /// The style of the whole program; it is put over that of the desktop when it is first asked for.
@@ -128,9 +130,10 @@ Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
     Look look;
     const double points = std::max({textPoints, display == theme::Display::Daylight ? kDaylightPoints : 0.0,
                                     hasLargeTargets ? kLargePoints : 0.0});
-    look.tokens = theme::tokens(display, systemPalette());
+    const QPalette system = display == theme::Display::Office ? systemPalette() : QPalette();
+    look.tokens = theme::tokens(display, system);
     look.metrics = theme::metrics(points, hasLargeTargets);
-    look.palette = theme::palette(display, systemPalette());
+    look.palette = theme::palette(display, system);
     look.font = QApplication::font();
     look.font.setPointSizeF(points);
     // Qt draws a word with an underlined letter wider than it measures it where its letters are kerned; and
@@ -143,7 +146,6 @@ Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
 }
 
 const Look& applyToProgram(const Look& look) {
-    systemPalette();
     programStyle().setTokens(look.tokens);
     QApplication::setPalette(look.palette);
     QApplication::setFont(look.font);

@@ -1,6 +1,8 @@
 #include "core/pump_room/pressure_profile.h"
 
 #include <algorithm>
+#include <numeric>
+#include <unordered_map>
 
 #include "core/energy/air_in_water.h"
 #include "core/energy/suction.h"
@@ -32,6 +34,8 @@ struct Way {
     std::vector<Piece> out;   ///< from the pump's suction to the unit's inlet
     std::vector<Piece> unit;  ///< unit and balancing valve, in their order
     std::vector<Piece> back;
+    /// By the branch that leaves the pipe there: the piece of the way back that begins at its return's tee.
+    std::unordered_map<std::size_t, std::size_t> tees;
 };
 
 class Circuit {
@@ -122,12 +126,14 @@ class Circuit {
                 way.back.push_back(*valve);
             }
         }
+        way.tees[branch] = way.back.size();
         if (isReverse(branch)) {
             addReverseReturn(branch, way);
             return;
         }
         const auto members = group(branch);
         for (auto at = std::find(members.rbegin(), members.rend(), branch); at != members.rend(); ++at) {
+            way.tees[*at] = way.back.size();
             if (m_model.runLink[*at]) {
                 way.back.push_back({ProfilePart::ReturnRun, *at, dropOf(m_model.runLink[*at]) * 0.5});
             }
@@ -179,6 +185,7 @@ class Profiler {
             }
         }
         walk(way.back, m_top.si(), 0, out);
+        findAvailable(way, out);
         const auto lowest =
             std::min_element(out.elements.begin(), out.elements.end(),
                              [](const auto& one, const auto& other) { return one.after < other.after; });
@@ -206,6 +213,23 @@ class Profiler {
             element.atRest = m_fill - PressureDifference::si(m_perMetre_Pa * next_m);
             out.elements.push_back(element);
             height_m = next_m;
+        }
+    }
+
+    /// What the way from a tee out through the unit and back to the tee takes.
+    static void findAvailable(const Way& way, CircuitProfile& out) {
+        const auto sum = [](PressureDifference before, const Piece& piece) { return before + piece.drop; };
+        const PressureDifference unit =
+            std::accumulate(way.unit.begin(), way.unit.end(), PressureDifference(), sum);
+        for (std::size_t i = 0; i < way.out.size(); ++i) {
+            const auto tee = way.out[i].part == ProfilePart::SupplyRun ? way.tees.find(*way.out[i].branch)
+                                                                       : way.tees.end();
+            if (tee != way.tees.end()) {
+                const auto from = way.out.begin() + static_cast<std::ptrdiff_t>(i + 1);
+                const auto to = way.back.begin() + static_cast<std::ptrdiff_t>(tee->second);
+                out.elements[i].available = std::accumulate(
+                    way.back.begin(), to, std::accumulate(from, way.out.end(), unit, sum), sum);
+            }
         }
     }
 
@@ -296,6 +320,9 @@ CircuitComparison compareSides(const Project& project, std::size_t terminal,
     }
     const Circuit circuit(project, *built.model, terminal);
     const Profiler profiler(project, circuit, terminal);
+    if (const auto setting = state.settings.find(branch.id); setting != state.settings.end()) {
+        out.setting = setting->second;
+    }
     out.onReturn = profiler.profile(false);
     out.onSupply = profiler.profile(true);
     if (!branch.elevation) {

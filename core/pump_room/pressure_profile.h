@@ -15,6 +15,7 @@ using quantity::GaugePressure;
 using quantity::Length;
 using quantity::PressureDifference;
 using quantity::Ratio;
+using quantity::Setting;
 
 enum class ProfilePart {
     Pump,
@@ -34,6 +35,9 @@ struct ProfileElement {
     GaugePressure before;               ///< pump running
     GaugePressure after;
     GaugePressure atRest;  ///< pump off, at its end
+    /// Of a supply run that ends at a tee of which the circuit passes the return too: supply less return
+    /// there, at one height, pump running.
+    std::optional<PressureDifference> available;
 };
 
 /// The circuit with its valve on one side of the unit.
@@ -80,7 +84,9 @@ inline constexpr base::MessageForm kProfileNoUnit{
 
 struct CircuitComparison {
     std::size_t terminal = 0;
-    bool isFillKnown = false;  ///< else all pressures are differences to the fill pressure
+    bool isFillKnown = false;        ///< else all pressures are differences to the fill pressure
+    bool isIndex = false;            ///< it was looked at as the index circuit
+    std::optional<Setting> setting;  ///< of its terminal's balancing valve, where the state says it
     std::optional<CircuitProfile> onReturn;
     std::optional<CircuitProfile> onSupply;
     std::vector<base::Fault> advice;    ///< in words; subject: the tag

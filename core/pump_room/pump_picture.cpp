@@ -66,6 +66,7 @@ PumpPicture pumpPicture(const project::Project& project, const balancing::Resist
     out.sheets = pumpSheets(project);
     if (const auto terminal = indexTerminal(project, out.decision)) {
         out.circuit = circuitOf(project, *terminal, learned);
+        out.circuit->isIndex = true;
     }
     out.devices = deviceList(project);
     out.setPoints = setPointSheets(project, balancing::assessLast(project, {.byDesignOfToday = true}));

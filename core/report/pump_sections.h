@@ -37,6 +37,11 @@ std::string nameOf(const project::Project& project, const pump_room::ProfileElem
 const pump_room::CircuitProfile* asBuilt(const project::Project& project,
                                          const pump_room::CircuitComparison& circuit);
 
+/// Whether the balancing valve of a circuit ended fully open in the last round, and what it takes. Nothing
+/// without a round, a valve or its profile.
+std::optional<base::Fault> valveSentence(const project::Project& project,
+                                         const pump_room::CircuitComparison& circuit);
+
 /// All of them that have something to say, pump tests of every pump that was read.
 std::vector<Section> pumpSections(const project::Project& project, const pump_room::PumpPicture& picture);
 

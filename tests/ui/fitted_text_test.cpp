@@ -5,9 +5,12 @@
 
 #include <QApplication>
 #include <QFontMetrics>
+#include <QTableWidget>
 
 #include "ui/text/narrow_letters.h"
+#include "ui/text/written_way.h"
 #include "ui/widgets/hinted_field.h"
+#include "ui/window_look.h"
 
 namespace ww::ui {
 namespace {
@@ -65,6 +68,48 @@ TEST(FittedText, isCutWhereNothingHelpsAndSaysSo) {
 }
 
 // A hint is written by the same rule as the words of a cell, and not at all where that does not help.
+// In the sun thin strokes vanish: numbers are heavier there, in our cells and in those of plain tables.
+TEST(CellFont, numbersAreSemiBoldInDaylight) {
+    constexpr double kPoints = 20.0;
+    QTableWidget table(2, 1);
+    table.setItem(0, 0, new QTableWidgetItem("~113.5 kPa"));
+    table.setItem(1, 0, new QTableWidgetItem("Level 3"));
+    const auto widthOf = [&](int row) {
+        table.item(1 - row, 0)->setText(QString());
+        const int width = table.sizeHintForIndex(table.model()->index(row, 0)).width();
+        table.item(0, 0)->setText("~113.5 kPa");
+        table.item(1, 0)->setText("Level 3");
+        return width;
+    };
+    int usualNumber = 0;
+    int usualWords = 0;
+    for (const theme::Display display :
+         {theme::Display::Office, theme::Display::PlantRoomDark, theme::Display::Daylight}) {
+        table.setFont(applyToProgram(lookOf(display, kPoints, false)).font);
+        const bool isDaylight = display == theme::Display::Daylight;
+        const auto weightOf = [&](int row) {
+            return cellFont(table.model()->index(row, 0), table.font(), &table).weight();
+        };
+        EXPECT_EQ(weightOf(0), isDaylight ? QFont::DemiBold : QFont::Normal);
+        EXPECT_EQ(weightOf(1), QFont::Normal);
+        usualNumber = usualNumber > 0 ? usualNumber : widthOf(0);
+        usualWords = usualWords > 0 ? usualWords : widthOf(1);
+        EXPECT_EQ(widthOf(0) > usualNumber, isDaylight);
+        EXPECT_EQ(widthOf(1), usualWords);
+    }
+    applyToProgram(lookOf(theme::Display::Office, 10.0, false));
+}
+
+TEST(CellFont, aNumberIsToldByItsFirstSign) {
+    for (const char* number :
+         {"12.4", "-3.2 kPa", "~102", "\u2212 4 %", "2026-05-13", "(6.1)", "\u2265 1.0"}) {
+        EXPECT_TRUE(text::isNumeral(QString::fromUtf8(number))) << number;
+    }
+    for (const char* words : {"", "-", "B-05", "Level 3", "~"}) {
+        EXPECT_FALSE(text::isNumeral(QString::fromUtf8(words))) << words;
+    }
+}
+
 TEST(HintedField, writesItsHintAsNarrowAsCellsAndNoNarrower) {
     const QString words = QStringLiteral("reason, to send back or withdraw");
     HintedField field(words, nullptr);

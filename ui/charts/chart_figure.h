@@ -18,6 +18,7 @@ enum class LineRole {
     Proposed,     ///< long dash
     Trimmed,      ///< dash and dot: the pump with its impeller cut
     FirstSystem,  ///< dotted
+    ReturnPipe,   ///< short heavy dash, 2.5 px, ink: the way back, where PumpCurve is the way out
     LastSystem,   ///< solid, 1.5 px
     OneOfMany,    ///< thin rule line without a name
     Summary,      ///< soft, long dash, with a name at its end: what many lines come to
@@ -33,14 +34,20 @@ struct Line {
     std::vector<QPointF> points;
 };
 
-enum class MarkKind { Duty, Design, Dot };
+enum class MarkKind {
+    Duty,
+    Design,
+    Dot,
+    Bracket,  ///< a bracket beside a fall: from errorY above its point to errorY below
+    Gap,      ///< a thin upright line over the same length: the distance between two lines
+};
 /// A point with what is not known about it.
 struct PointMark {
     MarkKind kind{};
     QPointF at;
     double errorX = 0;  ///< half length of its bar along x; 0: no bar
     double errorY = 0;
-    QString name;            ///< a number inside a disc, or a name beside a cross
+    QString name;            ///< a number inside a disc, or a name beside a cross or a bracket
     bool isAssumed = false;  ///< drawn with a dashed ring: it was not read
 };
 

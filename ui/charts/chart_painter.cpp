@@ -131,6 +131,10 @@ QPen penOf(LineRole role, const ChartStyle& style) {
             pen = QPen(style.tokens.rule, 1.8 * px);
             pen.setDashPattern({1.2, 2.4});
             break;
+        case LineRole::ReturnPipe:
+            pen = QPen(style.tokens.ink, 2.5 * px);
+            pen.setDashPattern({2.4, 1.2});
+            break;
         case LineRole::LastSystem:
             pen = QPen(style.tokens.over, 1.5 * px);
             break;

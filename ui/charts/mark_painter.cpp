@@ -12,6 +12,19 @@ namespace {
 
 constexpr double kDisc = 8.5;
 constexpr double kCross = 6.5;
+/// How far a bracket stands behind the fall that it holds, and how long its ends are.
+constexpr double kBracket = 7;
+
+/// Whether a mark is a length along y, and no point.
+bool isLength(const PointMark& mark) {
+    return mark.kind == MarkKind::Bracket || mark.kind == MarkKind::Gap;
+}
+
+/// Such a length on the plot.
+QLineF lengthOf(const PointMark& mark, const QRectF& plot, const ChartFigure& figure) {
+    return {place(mark.at + QPointF(0, mark.errorY), plot, figure),
+            place(mark.at - QPointF(0, mark.errorY), plot, figure)};
+}
 
 /// Where the numbered discs stand: on their points, or beside them where they would cover one another.
 std::vector<QPointF> discPlaces(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
@@ -136,8 +149,14 @@ Obstacles obstaclesOf(const QRectF& plot, const ChartFigure& figure, const Chart
         QPointF(plot.left(), plot.top() - 5 * style.pixel - metrics.height()),
         QSizeF(metrics.horizontalAdvance(figure.y.title), metrics.height() + 2 * style.pixel));
     const double radius = (kDisc + 1) * style.pixel;
-    for (const QPointF& at : discPlaces(plot, figure, style)) {
-        obstacles.boxes.emplace_back(at - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius));
+    const std::vector<QPointF> discs = discPlaces(plot, figure, style);
+    for (std::size_t i = 0; i < discs.size(); ++i) {
+        if (isLength(figure.marks[i])) {
+            const QLineF length = lengthOf(figure.marks[i], plot, figure);
+            obstacles.lines.push_back({length.p1(), length.p2()});
+        } else {
+            obstacles.boxes.emplace_back(discs[i] - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius));
+        }
     }
     for (const Line& line : figure.lines) {
         QPolygonF polygon;
@@ -197,6 +216,17 @@ void paintCross(QPainter& painter, QPointF at, const ChartStyle& style) {
     painter.drawLine(at - QPointF(arm, -arm), at + QPointF(arm, -arm));
 }
 
+void paintLength(QPainter& painter, const QLineF& length, bool isBracket, const ChartStyle& style) {
+    const QPointF aside((isBracket ? kBracket : 0) * style.pixel, 0);
+    painter.setPen(
+        QPen(isBracket ? style.tokens.ink : style.tokens.soft, (isBracket ? 1.8 : 1.0) * style.pixel));
+    painter.drawLine(length.translated(aside));
+    const QPointF cap = isBracket ? QPointF(0.6 * kBracket * style.pixel, 0) : QPointF(3 * style.pixel, 0);
+    for (const QPointF& end : {length.p1(), length.p2()}) {
+        painter.drawLine(end + aside - cap, isBracket ? end + aside : end + cap);
+    }
+}
+
 /// Places for a name around a point: to the right, to the left where it may stand inside the plot, then
 /// further along.
 std::vector<QRectF> placesAround(QPointF at, QSizeF size, double gap, bool mayBeLeft) {
@@ -243,6 +273,10 @@ void paintMarks(QPainter& painter, const QRectF& plot, const ChartFigure& figure
     const std::vector<QPointF> discs = discPlaces(plot, figure, style);
     for (std::size_t i = 0; i < figure.marks.size(); ++i) {
         const PointMark& mark = figure.marks[i];
+        if (isLength(mark)) {
+            paintLength(painter, lengthOf(mark, plot, figure), mark.kind == MarkKind::Bracket, style);
+            continue;
+        }
         const QPointF at = place(mark.at, plot, figure);
         const QPointF corner = place(mark.at + QPointF(mark.errorX, mark.errorY), plot, figure);
         paintBars(painter, at, QSizeF(corner.x() - at.x(), at.y() - corner.y()), style);
@@ -287,10 +321,11 @@ void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure
         }
     }
     for (const PointMark& mark : figure.marks) {
-        if (mark.kind == MarkKind::Design && !mark.name.isEmpty()) {
+        const bool isBracket = mark.kind == MarkKind::Bracket;
+        if ((mark.kind == MarkKind::Design || isBracket) && !mark.name.isEmpty()) {
             const QPointF at = place(mark.at, plot, figure);
             const auto places = placesBeside(at, QSizeF(metrics.horizontalAdvance(mark.name), lineHeight),
-                                             (kCross + 5) * style.pixel);
+                                             ((isBracket ? kBracket : kCross) + 5) * style.pixel);
             write(mark.name, obstacles.takeNearest(places), style.tokens.ink);
         }
     }

@@ -14,6 +14,7 @@ namespace {
 
 using pump_room::CircuitProfile;
 using pump_room::ProfileElement;
+using pump_room::ProfilePart;
 using quantity::GaugePressure;
 using quantity::PressureDifference;
 
@@ -26,16 +27,73 @@ QString figures(double number, int count = 4) {
     return QString::fromStdString(quantity::significant(number, count));
 }
 
-/// The pressures of one profile behind each of its elements, numbered from 0: the pump's suction.
-Line profileLine(const CircuitProfile& profile, GaugePressure ProfileElement::*what, quantity::Unit unit,
-                 LineRole role, QString name) {
-    Line line{role, std::move(name), {}};
-    const ProfileElement& first = profile.elements.front();
-    line.points.emplace_back(0, (what == &ProfileElement::atRest ? first.atRest : first.before).in(unit));
-    for (std::size_t i = 0; i < profile.elements.size(); ++i) {
-        line.points.emplace_back(static_cast<double>(i + 1), (profile.elements[i].*what).in(unit));
+/// The pressures of the elements from `first` to before `end` as steps: the pressure behind an element, which
+/// is numbered from 1, stands from its number on to the next. `before`: in front of the first of them.
+Line stepLine(const CircuitProfile& profile, GaugePressure ProfileElement::*what, std::size_t first,
+              std::size_t end, GaugePressure before, quantity::Unit unit) {
+    Line line;
+    double level = before.in(unit);
+    line.points.emplace_back(static_cast<double>(first), level);
+    for (std::size_t i = first; i < end; ++i) {
+        const auto at = static_cast<double>(i + 1);
+        line.points.emplace_back(at, level);
+        level = (profile.elements[i].*what).in(unit);
+        line.points.emplace_back(at, level);
     }
     return line;
+}
+
+/// All the way round.
+Line wholeLine(const CircuitProfile& profile, GaugePressure ProfileElement::*what, quantity::Unit unit,
+               LineRole role, QString name) {
+    const ProfileElement& first = profile.elements.front();
+    Line line = stepLine(profile, what, 0, profile.elements.size(),
+                         what == &ProfileElement::atRest ? first.atRest : first.before, unit);
+    line.role = role;
+    line.name = std::move(name);
+    return line;
+}
+
+/// The way out as far as the unit, and the way back from it.
+void addHalves(ChartFigure& figure, const CircuitProfile& profile, quantity::Unit unit) {
+    const std::vector<ProfileElement>& elements = profile.elements;
+    const auto unitAt = static_cast<std::size_t>(
+        std::find_if(elements.begin(), elements.end(),
+                     [](const ProfileElement& element) { return element.part == ProfilePart::Unit; }) -
+        elements.begin());
+    Line supply = stepLine(profile, &ProfileElement::after, 0, unitAt, elements.front().before, unit);
+    supply.role = LineRole::PumpCurve;
+    supply.name = PumpRoomChartText::tr("supply, pump on");
+    supply.points.emplace_back(static_cast<double>(unitAt + 1), supply.points.back().y());
+    Line back =
+        stepLine(profile, &ProfileElement::after, unitAt + 1, elements.size(), elements[unitAt].after, unit);
+    back.role = LineRole::ReturnPipe;
+    back.name = PumpRoomChartText::tr("return, pump on");
+    figure.lines.push_back(std::move(supply));
+    figure.lines.push_back(std::move(back));
+}
+
+/// What is available at each tee, from the supply down, and the dp of the circuit's own valve.
+void addLengths(ChartFigure& figure, const CircuitProfile& profile, std::size_t terminal,
+                quantity::Unit unit) {
+    for (std::size_t i = 0; i < profile.elements.size(); ++i) {
+        const ProfileElement& element = profile.elements[i];
+        const auto at = static_cast<double>(i + 1);
+        if (element.available) {
+            const double half = element.available->in(unit) / 2;
+            figure.marks.push_back(
+                {MarkKind::Gap, {at, element.after.in(unit)-half}, 0, half, QString(), false});
+        }
+        if (element.part == ProfilePart::Valve && element.branch == terminal) {
+            const double dp = (element.before - element.after).in(unit);
+            figure.marks.push_back({MarkKind::Bracket,
+                                    {at, element.after.in(unit) + dp / 2},
+                                    0,
+                                    dp / 2,
+                                    figures(dp, 3) + ' ' + text::symbol(unit),
+                                    false});
+        }
+    }
 }
 
 struct Range {
@@ -43,14 +101,18 @@ struct Range {
     double most = 0;
 };
 
-/// From the lowest to the highest point of all lines, which hold at least one.
-Range rangeOf(const std::vector<Line>& lines) {
+/// From the lowest to the highest point of all lines, which hold at least one, and of the lengths.
+Range rangeOf(const std::vector<Line>& lines, const std::vector<PointMark>& lengths = {}) {
     Range range{lines.front().points.front().y(), lines.front().points.front().y()};
     for (const Line& line : lines) {
         for (const QPointF& point : line.points) {
             range.least = std::min(range.least, point.y());
             range.most = std::max(range.most, point.y());
         }
+    }
+    for (const PointMark& length : lengths) {
+        range.least = std::min(range.least, length.at.y() - length.errorY);
+        range.most = std::max(range.most, length.at.y() + length.errorY);
     }
     return range;
 }
@@ -71,11 +133,11 @@ Axis dpAxis(const QString& title, const std::vector<Line>& lines) {
 
 /// Pressures between their lowest and their highest, with room below for names; below zero only where one
 /// is.
-Axis pressureAxis(const QString& title, const std::vector<Line>& lines) {
+Axis pressureAxis(const QString& title, const ChartFigure& figure) {
     constexpr double kRoomBelow = 0.25;
     constexpr double kRoomAbove = 0.05;
     constexpr double kLeastSpan = 1e-3;
-    const Range range = rangeOf(lines);
+    const Range range = rangeOf(figure.lines, figure.marks);
     const double span = std::max(range.most - range.least, kLeastSpan);
     const double below = range.least - kRoomBelow * span;
     return niceAxis(title, range.least >= 0 ? std::max(0.0, below) : below, range.most + kRoomAbove * span,
@@ -95,39 +157,43 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
     const quantity::Unit unit = project::shownUnits(project).pressure;
     const bool isReturn = shown == &*circuit.onReturn;
     const CircuitProfile& other = isReturn ? *circuit.onSupply : *circuit.onReturn;
-    figure.lines.push_back(profileLine(*shown, &ProfileElement::after, unit, LineRole::PumpCurve,
-                                       isReturn ? PumpRoomChartText::tr("valve on return, pump on")
-                                                : PumpRoomChartText::tr("valve on supply, pump on")));
     if (choice.isOtherSide) {
-        figure.lines.push_back(profileLine(other, &ProfileElement::after, unit, LineRole::Proposed,
-                                           isReturn ? PumpRoomChartText::tr("valve on supply, pump on")
-                                                    : PumpRoomChartText::tr("valve on return, pump on")));
+        figure.lines.push_back(wholeLine(other, &ProfileElement::after, unit, LineRole::Proposed,
+                                         isReturn ? PumpRoomChartText::tr("valve on supply, pump on")
+                                                  : PumpRoomChartText::tr("valve on return, pump on")));
     }
     // Against the fill pressure a pump that is off shows heights only.
     choice.isPumpOff = choice.isPumpOff && circuit.isFillKnown;
     if (choice.isPumpOff) {
-        figure.lines.push_back(profileLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem,
-                                           PumpRoomChartText::tr("pump off")));
+        figure.lines.push_back(wholeLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem,
+                                         PumpRoomChartText::tr("pump off")));
     }
+    // Last, so that they lie over what goes the same way.
+    addHalves(figure, *shown, unit);
+    addLengths(figure, *shown, circuit.terminal, unit);
     figure.x =
         countedAxis(PumpRoomChartText::tr("Element, in the direction of flow"), shown->elements.size());
     figure.y = pressureAxis((circuit.isFillKnown ? PumpRoomChartText::tr("Gauge pressure, %1")
                                                  : PumpRoomChartText::tr("Pressure against fill, %1"))
                                 .arg(text::symbol(unit)),
-                            figure.lines);
-    figure.tableHeads = {PumpRoomChartText::tr("No."), PumpRoomChartText::tr("Behind"),
+                            figure);
+    figure.tableHeads = {PumpRoomChartText::tr("No."),
+                         PumpRoomChartText::tr("Behind"),
                          PumpRoomChartText::tr("Pump on, as it stands"),
-                         PumpRoomChartText::tr("Valve on the other side"), PumpRoomChartText::tr("Pump off")};
+                         PumpRoomChartText::tr("Available at the tee"),
+                         PumpRoomChartText::tr("Valve on the other side"),
+                         PumpRoomChartText::tr("Pump off")};
     const ProfileElement& suction = shown->elements.front();
     figure.tableRows.push_back(
         {QString::number(0), PumpRoomChartText::tr("before the pump"), figures(suction.before.in(unit)),
-         figures(other.elements.front().before.in(unit)), figures(suction.atRest.in(unit))});
+         QString(), figures(other.elements.front().before.in(unit)), figures(suction.atRest.in(unit))});
     for (std::size_t i = 0; i < shown->elements.size(); ++i) {
         const ProfileElement& element = shown->elements[i];
         figure.tableRows.push_back(
             {QString::number(i + 1),
              text::terms(QString::fromStdString(ww::report::nameOf(project, element))),
              figures(element.after.in(unit)),
+             element.available ? figures(element.available->in(unit)) : QString(),
              i < other.elements.size() ? figures(other.elements[i].after.in(unit)) : QString(),
              figures(element.atRest.in(unit))});
     }
@@ -150,6 +216,14 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
                 "known.")
                 .arg(tag, shown->unitRunning.si() > 0 ? QStringLiteral("+") : QString(),
                      figures(shown->unitRunning.in(unit), 3), text::symbol(unit));
+    }
+    if (std::any_of(figure.marks.begin(), figure.marks.end(),
+                    [](const PointMark& mark) { return mark.kind == MarkKind::Gap; })) {
+        figure.sentence +=
+            ' ' + PumpRoomChartText::tr("The upright line at a tee is what is available there.");
+    }
+    if (const auto valve = ww::report::valveSentence(project, circuit)) {
+        figure.sentence += ' ' + text::sentence(*valve);
     }
     return figure;
 }

@@ -13,7 +13,9 @@ struct PressureChoice {
     bool isOtherSide = true;  ///< also with the valve on the other side of the unit
 };
 
-/// Gauge pressure behind each element in the direction of flow. Empty where the circuit was not computed.
+/// Gauge pressure behind each element in the direction of flow, in steps: the supply as far as the unit and
+/// the return from it as lines of their own, with what is available at each tee and the dp of the circuit's
+/// valve. Empty where the circuit was not computed.
 ChartFigure pressureChart(const project::Project& project, const pump_room::CircuitComparison& circuit,
                           PressureChoice choice = {});
 

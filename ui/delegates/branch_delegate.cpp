@@ -52,7 +52,7 @@ void BranchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     alignment = alignment != 0 ? alignment : int(Qt::AlignVCenter | Qt::AlignLeft);
     const QString whole = index.data(Qt::DisplayRole).toString();
     const bool isWrapped = wraps(option);
-    const QFont font = cellFont(index, option.font);
+    const QFont font = cellFont(index, option.font, option.widget);
     const FittedText fitted =
         isWrapped ? FittedText{font, whole, true, false}
                   : fitText(whole, font, box.size(), columnLetters(option.widget, index.column()));
@@ -82,7 +82,8 @@ QSize BranchDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelI
     const int shape = index.data(IsStateCellRole).toBool() ? shapeBesideWords(option.font) + kBehindShape : 0;
     const QRect room(0, 0, table->columnWidth(index.column()) - 2 * kCellMargin - shape, kMost);
     const QString words = index.data(Qt::DisplayRole).toString();
-    const QRect box = option.fontMetrics.boundingRect(room, Qt::TextWordWrap, words);
+    const QRect box =
+        QFontMetrics(cellFont(index, option.font, option.widget)).boundingRect(room, Qt::TextWordWrap, words);
     return {box.width() + 2 * kCellMargin + shape, box.height() + kAboveAndBelow};
 }
 

@@ -1,11 +1,14 @@
 #include "ui/delegates/fitted_text.h"
 
 #include <QFontMetrics>
+#include <QStyle>
 #include <algorithm>
 #include <optional>
 
 #include "ui/models/branch_roles.h"
 #include "ui/text/narrow_letters.h"
+#include "ui/text/written_way.h"
+#include "ui/theme/control_style.h"
 
 namespace ww::ui {
 namespace {
@@ -117,10 +120,19 @@ void setColumnLetters(QWidget& view, const QList<int>& percents) {
     }
 }
 
-QFont cellFont(const QModelIndex& cell, const QFont& ofView) {
+QFont numeralFont(const QFont& ofView, const QWidget* view) {
+    QFont font = ofView;
+    const int weight = view != nullptr ? view->style()->styleHint(theme::ControlStyle::kNumeralWeight) : 0;
+    font.setWeight(QFont::Weight(std::max<int>(font.weight(), weight)));
+    return font;
+}
+
+QFont cellFont(const QModelIndex& cell, const QFont& ofView, const QWidget* view) {
     QFont font = ofView;
     if (cell.data(IsStrongRole).toBool()) {
         font.setWeight(QFont::DemiBold);
+    } else if (text::isNumeral(cell.data().toString())) {
+        font = numeralFont(ofView, view);
     }
     return font;
 }

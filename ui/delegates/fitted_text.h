@@ -29,8 +29,10 @@ int columnLetters(const QWidget* view, int column);
 /// Says it for each column of a view.
 void setColumnLetters(QWidget& view, const QList<int>& percents);
 
+/// The font of the numbers in a view with that font; heavier where the display asks for it.
+QFont numeralFont(const QFont& ofView, const QWidget* view);
 /// The font of a cell in a view with that font.
-QFont cellFont(const QModelIndex& cell, const QFont& ofView);
+QFont cellFont(const QModelIndex& cell, const QFont& ofView, const QWidget* view);
 
 /// What a cell takes beside its words: margins, indentation, the shape of its state; px.
 int besideWords(const QModelIndex& cell, const QFont& ofView);

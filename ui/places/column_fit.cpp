@@ -4,8 +4,8 @@
 #include <QRegularExpression>
 #include <QScrollBar>
 #include <algorithm>
+#include <map>
 #include <numeric>
-#include <optional>
 #include <vector>
 
 #include "ui/delegates/fitted_text.h"
@@ -116,16 +116,17 @@ int leastColumnWidth(const QTableView& table, int column, ColumnLetters letters)
     const int rows = std::min(table.model()->rowCount(), kMostRowsMeasured);
     // As narrow as its delegate writes them, and there alone a unit may go below its number.
     const auto lettersOf = [&](const QModelIndex& cell) {
-        const QFont font = cellFont(cell, written);
+        const QFont font = cellFont(cell, written, &table);
         return QFontMetrics(table.wordWrap() ? font : text::narrowest(font));
     };
-    std::optional<QFontMetrics> usual;
-    std::optional<QFontMetrics> strong;
+    // By the weight of their letters.
+    std::map<int, QFontMetrics> measured;
     for (int row = 0; row < rows; ++row) {
         const QModelIndex cell = table.model()->index(row, column);
-        std::optional<QFontMetrics>& metrics = cell.data(IsStrongRole).toBool() ? strong : usual;
-        if (!metrics) {
-            metrics = lettersOf(cell);
+        const int weight = cellFont(cell, table.font(), &table).weight();
+        auto metrics = measured.find(weight);
+        if (metrics == measured.end()) {
+            metrics = measured.emplace(weight, lettersOf(cell)).first;
         }
         const int shape =
             cell.data(IsStateCellRole).toBool() ? table.fontMetrics().height() + kColumnPadding : 0;
@@ -133,7 +134,7 @@ int leastColumnWidth(const QTableView& table, int column, ColumnLetters letters)
         if (!table.wordWrap()) {
             text.replace(QChar(QChar::Nbsp), ' ');
         }
-        const int words = widestWord(*metrics, text);
+        const int words = widestWord(metrics->second, text);
         // The line between two columns takes one pixel.
         width = std::max(width, words > 0 ? shape + words + kColumnPadding + 1 : 0);
     }
@@ -153,7 +154,7 @@ int wordsColumnWidth(const QTableView& table, int column, int letters) {
         const QString words = cell.data().toString();
         if (!words.isEmpty()) {
             // The line between two columns takes one pixel.
-            const QFont font = text::narrowed(cellFont(cell, table.font()), letters);
+            const QFont font = text::narrowed(cellFont(cell, table.font(), &table), letters);
             width = std::max(
                 width, QFontMetrics(font).horizontalAdvance(words) + besideWords(cell, table.font()) + 1);
         }
@@ -222,7 +223,7 @@ void heightenWhereCut(QTableView& table) {
                 // The line between two columns takes one pixel.
                 const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, height);
                 if (words.size() * wideLetter > room.width()) {
-                    const FittedText fitted = fitText(words, cellFont(cell, table.font()), room);
+                    const FittedText fitted = fitText(words, cellFont(cell, table.font(), &table), room);
                     // One long word of a state leaves the others as they are.
                     ofRow[column] = cell.data(IsStateCellRole).toBool() ? 100 : text::stretchOf(fitted.font);
                     isCut = isCut || fitted.isCut;

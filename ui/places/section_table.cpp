@@ -9,6 +9,7 @@
 #include <numeric>
 #include <utility>
 
+#include "ui/delegates/fitted_text.h"
 #include "ui/places/column_fit.h"
 #include "ui/report/page_builder.h"
 
@@ -49,7 +50,8 @@ void SectionTable::show(ww::report::Table table) {
 /// What each column needs so that no word of it is cut.
 const std::vector<int>& SectionTable::leastWidths() {
     if (m_least.empty()) {
-        m_least = m_model->widestWords(QFontMetrics(horizontalHeader()->font()), fontMetrics());
+        m_least = m_model->widestWords(QFontMetrics(horizontalHeader()->font()),
+                                       QFontMetrics(numeralFont(font(), this)));
         for (int& width : m_least) {
             width += kMargins;
         }

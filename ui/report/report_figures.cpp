@@ -49,13 +49,18 @@ void addChart(PageBuilder& builder, const Figure& figure, charts::ChartFigure ch
                    });
 }
 
-schematic::SchematicStyle onPaper(bool hasTexts) {
-    return {theme::printTokens(), paperFont(8).family(), hasTexts};
+/// Words that are never smaller than can be read at that scale.
+schematic::SchematicStyle onPaper(double scale) {
+    constexpr int kWordHeight = 12;
+    QFont words(paperFont(8).family());
+    words.setPixelSize(kWordHeight);
+    words.setHintingPreference(QFont::PreferNoHinting);
+    return {theme::printTokens(), words, std::max(1.0, kReadableScale / scale)};
 }
 
 /// Draws a piece of the diagram into the upper left of a box.
 void addPiece(PageBuilder& builder, const QString& title, const QString& sentence,
-              const schematic::SchematicDrawing& drawing, const QRectF& piece, double scale, bool hasTexts) {
+              const schematic::SchematicDrawing& drawing, const QRectF& piece, double scale) {
     builder.figure(title, sentence, piece.height() * scale / kDotsPerMillimetre,
                    [=](QPainter& painter, const QRectF& box) {
                        const double left = box.left() + (box.width() - piece.width() * scale) / 2;
@@ -63,7 +68,7 @@ void addPiece(PageBuilder& builder, const QString& title, const QString& sentenc
                        painter.translate(left, box.top());
                        painter.scale(scale, scale);
                        painter.translate(-piece.topLeft());
-                       schematic::paintSchematic(painter, drawing, piece, onPaper(hasTexts));
+                       schematic::paintSchematic(painter, drawing, piece, onPaper(scale));
                    });
 }
 
@@ -79,9 +84,8 @@ void addOneLine(PageBuilder& builder, const Figure& figure, const ww::report::Re
     // Somewhat smaller rather than on a page of its own, as long as it is well read.
     const double onThisPage = builder.figureHeightLeft() / all.height();
     const double fitting = onThisPage >= kWellReadScale ? std::min(whole, onThisPage) : whole;
-    const bool isReadable = fitting >= kReadableScale;
-    addPiece(builder, words(figure.title), text::text(figure.reading), drawing, all, fitting, isReadable);
-    if (isReadable) {
+    addPiece(builder, words(figure.title), text::text(figure.reading), drawing, all, fitting);
+    if (fitting >= kReadableScale) {
         return;
     }
     const QSizeF part = room / kReadableScale;
@@ -102,7 +106,7 @@ void addOneLine(PageBuilder& builder, const Figure& figure, const ww::report::Re
                      FigureText::tr("Part %1 of %2, from the pump outward, top to bottom")
                          .arg(y * across + x + 1)
                          .arg(across * down),
-                     QString(), drawing, piece, kReadableScale, true);
+                     QString(), drawing, piece, kReadableScale);
         }
     }
 }

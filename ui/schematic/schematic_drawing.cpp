@@ -1,10 +1,12 @@
 #include "ui/schematic/schematic_drawing.h"
 
 #include <QCoreApplication>
-#include <QPainterPath>
+#include <QFontMetricsF>
 #include <algorithm>
 
 #include "core/project/setting_text.h"
+#include "ui/schematic/schematic_signs.h"
+#include "ui/text/narrow_letters.h"
 #include "ui/theme/state_shape.h"
 
 namespace ww::ui::schematic {
@@ -15,101 +17,73 @@ QString percent(std::optional<quantity::Ratio> ratio) {
     return ratio ? QString::number(100.0 * ratio->si(), 'f', 0) + QStringLiteral(" %") : QString();
 }
 
-void paintPipe(QPainter& painter, const QLineF& pipe, bool isDouble, const SchematicStyle& style) {
-    const double width = style.tokens.isDaylight ? 2.5 : 1.8;
-    painter.setPen(QPen(isDouble ? style.tokens.ink : style.tokens.rule, isDouble ? 1.6 : width,
-                        Qt::SolidLine, Qt::FlatCap));
-    if (!isDouble) {
-        painter.drawLine(pipe);
-        return;
-    }
-    painter.setPen(QPen(style.tokens.paper, 5));
-    painter.drawLine(pipe);
-    painter.setPen(QPen(style.tokens.ink, 1.6, Qt::SolidLine, Qt::FlatCap));
-    const QPointF aside = pipe.dx() == 0 ? QPointF(2.0, 0) : QPointF(0, 2.0);
-    painter.drawLine(pipe.translated(aside));
-    painter.drawLine(pipe.translated(-aside));
+constexpr const char* kBetweenWords = "  ";
+/// Between a shape and the words beside it, scene units.
+constexpr double kBesideShape = 4;
+/// A shape is seen at this size at least where no words stand beside it, scene units.
+constexpr double kLeastShape = 14;
+constexpr double kShapeAlone = 18;
+/// Larger it would touch that of the next row.
+constexpr double kMostShape = 26;
+
+QString joined(const QString& one, const QString& other) {
+    return one.isEmpty() || other.isEmpty() ? one + other : one + QLatin1String(kBetweenWords) + other;
 }
 
-void paintValve(QPainter& painter, const BranchPlace& place, const BranchPicture& picture,
-                const SchematicStyle& style) {
-    painter.save();
-    painter.translate(place.valve);
-    if (place.direction == Direction::Down) {
-        painter.rotate(90);
-    }
-    QPainterPath bow;
-    bow.moveTo(-10, -7);
-    bow.lineTo(10, 7);
-    bow.lineTo(10, -7);
-    bow.lineTo(-10, 7);
-    bow.closeSubpath();
-    painter.setPen(QPen(style.tokens.ink, 1.4));
-    painter.setBrush(style.tokens.paper);
-    painter.drawPath(bow);
-    // The wedge fills the valve from its waist outward, as far as it is open.
-    const double reach = 10 * picture.openFraction;
-    QPainterPath wedge;
-    wedge.moveTo(0, 0);
-    wedge.lineTo(reach, 7 * picture.openFraction);
-    wedge.lineTo(reach, -7 * picture.openFraction);
-    wedge.closeSubpath();
-    wedge.moveTo(0, 0);
-    wedge.lineTo(-reach, 7 * picture.openFraction);
-    wedge.lineTo(-reach, -7 * picture.openFraction);
-    wedge.closeSubpath();
-    painter.fillPath(wedge, style.tokens.ink);
-    painter.restore();
+/// What letters take of a line, from the top of a capital to the lowest foot.
+double lettersHeight(const QFontMetricsF& metrics) {
+    return metrics.capHeight() + metrics.descent();
 }
 
+/// The shape of a branch's state and as many words as have room; a pipe under them is broken.
 void paintLabel(QPainter& painter, const BranchPlace& place, const BranchPicture& picture,
                 const SchematicStyle& style) {
     const QRectF box = place.label;
-    const QRectF shape(box.left(), box.top() + 1, 14, 14);
-    theme::paintState(painter, shape, picture.state, picture.isOver, style.tokens);
-    QFont font = style.family.isEmpty() ? painter.font() : QFont(style.family);
-    font.setPixelSize(12);
-    font.setHintingPreference(QFont::PreferNoHinting);
-    font.setBold(picture.isIndexTerminal);
-    painter.setFont(font);
-    painter.setPen(style.tokens.ink);
-    const QString tag = picture.isIndexTerminal ? picture.tag + QStringLiteral(" *") : picture.tag;
-    const QString setting = picture.setting.isEmpty()
-                                ? QString()
-                                : QCoreApplication::translate("SchematicView", "at %1").arg(picture.setting);
+    const QFontMetricsF metrics(style.font);
+    const double unit = style.unit;
+    double side = std::min(kMostShape, std::max(kLeastShape, metrics.height() * unit));
+    const QSizeF room(box.width() - side - kBesideShape, box.height());
     const bool isStacked = place.direction == Direction::Down;
-    const QString first = isStacked ? tag : tag + QStringLiteral("  ") + picture.share;
-    const QString second =
-        !isStacked || picture.share.isEmpty() ? setting : picture.share + QStringLiteral("  ") + setting;
-    const QRectF line(shape.right() + 4, box.top(), box.right() - shape.right() - 4, 16);
-    painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, first);
-    // A branch that goes right has all in one line above its pipe.
-    const QPointF beside =
-        isStacked ? QPointF(0, 15) : QPointF(painter.fontMetrics().horizontalAdvance(first) + 8, 0);
-    font.setBold(false);
-    font.setPixelSize(11);
-    painter.setFont(font);
+    const std::optional<BranchWords> words = wordsOf(picture, room / unit, isStacked, style.font);
+    side = words ? side : std::max(kShapeAlone, side);
+    const double secondLine = words && words->isBelow ? metrics.height() : 0;
+    const QFontMetricsF ofTag(words ? words->tagFont : style.font);
+    const double behindTag = words ? ofTag.horizontalAdvance(words->tag + QLatin1String(kBetweenWords)) : 0;
+    // The middle of the capitals of the first line.
+    const double middle = box.center().y() - (secondLine + (words ? metrics.descent() : 0)) * unit / 2;
+    const QRectF shape(box.left(), middle - side / 2, side, side);
+    if (!isStacked) {
+        const double wide =
+            words ? kBesideShape + (behindTag + metrics.horizontalAdvance(words->rest)) * unit : 0;
+        painter.fillRect(shape.adjusted(-2, 0, wide + 2, 0), style.tokens.paper);
+    }
+    theme::paintState(painter, shape, picture.state, picture.isOver, style.tokens);
+    if (!words) {
+        return;
+    }
+    painter.save();
+    painter.translate(shape.right() + kBesideShape, middle);
+    painter.scale(unit, unit);
+    const double baseline = metrics.capHeight() / 2;
+    painter.setFont(words->tagFont);
+    painter.setPen(style.tokens.ink);
+    painter.drawText(QPointF(0, baseline), words->tag);
+    painter.setFont(style.font);
     painter.setPen(style.tokens.soft);
-    painter.drawText(line.translated(beside), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, second);
+    painter.drawText(QPointF(words->isBelow ? 0 : behindTag, baseline + secondLine), words->rest);
+    painter.restore();
 }
 
 void paintBranch(QPainter& painter, const BranchPlace& place, const BranchPicture& picture,
                  const SchematicStyle& style) {
     if (picture.hasValve) {
-        paintValve(painter, place, picture, style);
+        paintValve(painter, place.valve, place.direction == Direction::Down, picture.openFraction,
+                   style.tokens);
     }
     if (picture.isTerminal) {
-        // The unit that the circuit serves, where it turns back into the return.
-        painter.setPen(QPen(style.tokens.ink, 1.4));
-        painter.setBrush(style.tokens.paper);
-        painter.drawRect(QRectF(place.pipe.p2() - QPointF(4, 4), QSizeF(8, 8)));
+        paintUnit(painter, place.pipe.p2(), style.tokens);
     }
-    if (style.hasTexts) {
-        paintLabel(painter, place, picture, style);
-    } else {
-        theme::paintState(painter, QRectF(place.label.topLeft(), QSizeF(18, 18)), picture.state,
-                          picture.isOver, style.tokens);
-    }
+    paintLabel(painter, place, picture, style);
 }
 
 }  // namespace
@@ -127,6 +101,7 @@ SchematicDrawing drawingOf(const project::Project& project, const balancing::Ass
         picture.id = branch.id;
         picture.tag = QString::fromStdString(branch.tag);
         picture.isTerminal = tree.isTerminal(i);
+        picture.isSelfActing = project::isSelfActing(branch);
         const auto* characteristic = project.characteristicOf(branch);
         picture.hasValve = characteristic != nullptr;
         if (!isJudged) {
@@ -152,6 +127,44 @@ SchematicDrawing drawingOf(const project::Project& project, const balancing::Ass
     return drawing;
 }
 
+std::optional<BranchWords> wordsOf(const BranchPicture& picture, QSizeF room, bool isStacked,
+                                   const QFont& font) {
+    const QFontMetricsF metrics(font);
+    const double line = lettersHeight(metrics);
+    // Before anything is measured: of a large loop seen from afar every branch is in sight.
+    if (line > room.height()) {
+        return std::nullopt;
+    }
+    BranchWords words;
+    words.tag = picture.isIndexTerminal ? picture.tag + QStringLiteral(" *") : picture.tag;
+    words.tagFont = font;
+    words.tagFont.setBold(picture.isIndexTerminal);
+    const double tag = QFontMetricsF(words.tagFont).horizontalAdvance(words.tag);
+    const QString setting = picture.setting.isEmpty()
+                                ? QString()
+                                : QCoreApplication::translate("SchematicView", "at %1").arg(picture.setting);
+    for (const QString& rest : {joined(picture.share, setting), picture.share}) {
+        const double wide = metrics.horizontalAdvance(rest);
+        const double gap = QFontMetricsF(words.tagFont).horizontalAdvance(QLatin1String(kBetweenWords));
+        words.rest = rest;
+        words.isBelow = isStacked && !rest.isEmpty() && line + metrics.height() <= room.height();
+        if (words.isBelow ? std::max(tag, wide) <= room.width()
+                          : !rest.isEmpty() && tag + gap + wide <= room.width()) {
+            return words;
+        }
+    }
+    words.rest.clear();
+    words.isBelow = false;
+    const auto fitting = text::widestThatFits(words.tagFont, [&](const QFont& tried) {
+        return QFontMetricsF(tried).horizontalAdvance(words.tag) <= room.width();
+    });
+    if (!fitting) {
+        return std::nullopt;
+    }
+    words.tagFont = *fitting;
+    return words;
+}
+
 void paintSchematic(QPainter& painter, const SchematicDrawing& drawing, const QRectF& exposed,
                     const SchematicStyle& style) {
     if (drawing.pictures.empty()) {
@@ -159,19 +172,19 @@ void paintSchematic(QPainter& painter, const SchematicDrawing& drawing, const QR
     }
     // A diagram is not mirrored: what is written on it runs as its own letters do.
     painter.setLayoutDirection(Qt::LayoutDirectionAuto);
-    paintPipe(painter, drawing.layout.mainPipe, false, style);
+    paintPipe(painter, drawing.layout.mainPipe, false, style.tokens);
     for (std::size_t i = 0; i < drawing.pictures.size(); ++i) {
-        paintPipe(painter, drawing.layout.places[i].pipe, false, style);
+        paintPipe(painter, drawing.layout.places[i].pipe, false, style.tokens);
     }
     // The index circuit from the pump outward: each pipe only as far as the next take-off on the path.
     QPointF from = drawing.layout.pump;
     for (std::size_t i = 0; i < drawing.pictures.size(); ++i) {
         const std::size_t branch = drawing.fromPumpOut[i];
         if (drawing.pictures[branch].isOnIndexPath) {
-            paintPipe(painter, QLineF(from, drawing.layout.places[branch].takeOff), true, style);
+            paintPipe(painter, QLineF(from, drawing.layout.places[branch].takeOff), true, style.tokens);
             from = drawing.layout.places[branch].takeOff;
             if (drawing.pictures[branch].isTerminal) {
-                paintPipe(painter, drawing.layout.places[branch].pipe, true, style);
+                paintPipe(painter, drawing.layout.places[branch].pipe, true, style.tokens);
             }
         }
     }
@@ -184,14 +197,7 @@ void paintSchematic(QPainter& painter, const SchematicDrawing& drawing, const QR
             paintBranch(painter, drawing.layout.places[i], drawing.pictures[i], style);
         }
     }
-    painter.setPen(QPen(style.tokens.ink, 2));
-    painter.setBrush(style.tokens.paper);
-    painter.drawEllipse(drawing.layout.pump, 14, 14);
-    QPainterPath arrow;
-    arrow.moveTo(drawing.layout.pump + QPointF(-6, -9));
-    arrow.lineTo(drawing.layout.pump + QPointF(13, 0));
-    arrow.lineTo(drawing.layout.pump + QPointF(-6, 9));
-    painter.drawPath(arrow);
+    paintPump(painter, drawing.layout.pump, style.tokens);
 }
 
 }  // namespace ww::ui::schematic

@@ -3,6 +3,7 @@
 // (schematic_view.h).
 #pragma once
 
+#include <QFont>
 #include <QPainter>
 #include <optional>
 #include <vector>
@@ -22,6 +23,7 @@ struct BranchPicture {
     balancing::State state{};
     bool isOver = false;
     bool isTerminal = true;
+    bool isSelfActing = false;
     bool hasValve = false;
     bool isOnIndexPath = false;
     bool isIndexTerminal = false;
@@ -38,9 +40,22 @@ struct SchematicDrawing {
 /// How a drawing is painted.
 struct SchematicStyle {
     theme::Tokens tokens;
-    QString family;        ///< of the font; empty: the painter's
-    bool hasTexts = true;  ///< tags, shares and settings; without them the shapes alone, larger
+    QFont font;       ///< of all words, with a size in pixels
+    double unit = 1;  ///< scene units that a pixel of that font takes
 };
+
+/// What is written beside the shape of a branch.
+struct BranchWords {
+    QString tag;
+    QFont tagFont;
+    QString rest;          ///< of target and setting, or the first of them; may be empty
+    bool isBelow = false;  ///< the rest has a line of its own
+};
+/// As many words of a branch as have room, pixels of `font`: tag, of target and setting; tag and of target;
+/// the tag alone, in letters as narrow as they may be. Nothing where not even that can be read. `isStacked`:
+/// in two lines where the room is as high, else in one.
+std::optional<BranchWords> wordsOf(const BranchPicture& picture, QSizeF room, bool isStacked,
+                                   const QFont& font);
 
 SchematicDrawing drawingOf(const project::Project& project, const balancing::Assessment& assessment);
 

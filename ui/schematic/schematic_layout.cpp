@@ -11,9 +11,10 @@ constexpr double kValveLength = 68;  ///< pipe used up by the branch's own valve
 constexpr double kColumn = 128;      ///< a terminal that hangs down: its width
 constexpr double kColumnHeight = 92;
 constexpr double kRow = 30;  ///< a terminal that goes right: its height
-constexpr double kRowWidth = 190;
+constexpr double kRowWidth = 206;
 constexpr double kLabelWidth = 128;
-constexpr double kMargin = 18;
+constexpr double kMargin = 8;
+constexpr double kPump = 16;  ///< its radius with its line
 
 struct Size {
     double width = 0;
@@ -40,8 +41,8 @@ class Layer {
             bottom = std::max(bottom, size.height);
         }
         m_layout.mainPipe = QLineF(m_layout.pump, QPointF(lastTakeOff, 0));
-        m_layout.bounds =
-            QRectF(QPointF(-28, -30), QPointF(right, bottom)).adjusted(-kMargin, -kMargin, kMargin, kMargin);
+        m_layout.bounds = QRectF(QPointF(-kPump, -kPump), QPointF(right, bottom))
+                              .adjusted(-kMargin, -kMargin, kMargin, kMargin);
     }
 
   private:
@@ -84,8 +85,8 @@ class Layer {
         spot.direction = direction;
         spot.takeOff = takeOff;
         spot.valve = takeOff + (isDown ? QPointF(0, kValveAt) : QPointF(kValveAt, 0));
-        spot.label = isDown ? QRectF(spot.valve.x() + 12, spot.valve.y() - 16, kColumn - 32, 34)
-                            : QRectF(spot.valve.x() + 14, spot.valve.y() - 20, kLabelWidth, 17);
+        spot.label = isDown ? QRectF(spot.valve.x() + 12, spot.valve.y() - 16, kColumn - 26, 34)
+                            : QRectF(spot.valve.x() + 14, spot.valve.y() - 14, kLabelWidth, 28);
         QPointF end = takeOff + (isDown ? QPointF(0, kValveLength) : QPointF(kValveLength, 0));
         if (m_tree.isTerminal(branch)) {
             end = isDown ? takeOff + QPointF(0, kColumnHeight - 24) : takeOff + QPointF(kRowWidth - 24, 0);

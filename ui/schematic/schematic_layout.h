@@ -21,7 +21,7 @@ struct BranchPlace {
     QPointF takeOff;  ///< on the parent's pipe
     QPointF valve;    ///< middle of its valve
     QLineF pipe;      ///< from the take-off to its end (of a group: to its last child's take-off)
-    QRectF label;     ///< tag, state and share beside the valve
+    QRectF label;     ///< tag, state and share: beside the valve, or on a pipe that goes right
 };
 
 /// The next branch that an arrow key leads to.

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "ui/widgets/focus_ring.h"
+#include "ui/widgets/text_scale.h"
 
 namespace ww::ui::schematic {
 
@@ -13,10 +14,10 @@ namespace {
 
 constexpr double kMinimumZoom = 0.1;
 constexpr double kMaximumZoom = 4.0;
-/// Small loops are not blown up beyond this.
+/// Small loops are not blown up beyond this, in text of the usual size.
 constexpr double kFittedZoom = 1.25;
-/// Below this zoom texts are smaller than can be read and are left out.
-constexpr double kTextsFromZoom = 0.55;
+/// Beyond the zoom at which words of the display's size are so high, scene units, they grow with the drawing.
+constexpr double kWordHeight = 12.0;
 
 }  // namespace
 
@@ -59,8 +60,7 @@ void SchematicView::setCurrent(const base::Id& branch) {
                     ? std::nullopt
                     : std::optional(static_cast<std::size_t>(found - m_drawing.pictures.begin()));
     if (m_current && !m_isFitted) {
-        ensureVisible(m_drawing.layout.places[*m_current].label.united(
-            QRectF(m_drawing.layout.places[*m_current].valve, QSizeF(1, 1))));
+        showPlaceOf(*m_current);
     }
     describe();
     viewport()->update();
@@ -90,17 +90,39 @@ void SchematicView::fit() {
     if (m_drawing.layout.bounds.isEmpty() || room.isEmpty()) {
         return;
     }
-    const double zoom = std::min({kFittedZoom, room.width() / m_drawing.layout.bounds.width(),
-                                  room.height() / m_drawing.layout.bounds.height()});
+    const double zoom =
+        std::min({kFittedZoom * textScale(font()), room.width() / m_drawing.layout.bounds.width(),
+                  room.height() / m_drawing.layout.bounds.height()});
     scale(std::max(zoom, kMinimumZoom), std::max(zoom, kMinimumZoom));
     centerOn(m_drawing.layout.bounds.center());
 }
 
 void SchematicView::zoomBy(double factor) {
+    setTransformationAnchor(QGraphicsView::AnchorViewCenter);
+    scaleBy(factor);
+    setTransformationAnchor(QGraphicsView::AnchorUnderMouse);
+    if (m_current) {
+        showPlaceOf(*m_current);
+    }
+}
+
+void SchematicView::scaleBy(double factor) {
     const double wanted = std::clamp(transform().m11() * factor, kMinimumZoom, kMaximumZoom);
     const double by = wanted / transform().m11();
     scale(by, by);
     m_isFitted = false;
+}
+
+void SchematicView::showPlaceOf(std::size_t branch) {
+    const BranchPlace& place = m_drawing.layout.places[branch];
+    ensureVisible(place.label.united(QRectF(place.valve, QSizeF(1, 1))));
+}
+
+void SchematicView::changeEvent(QEvent* event) {
+    QGraphicsView::changeEvent(event);
+    if (event->type() == QEvent::FontChange && m_isFitted) {
+        fit();
+    }
 }
 
 void SchematicView::resizeEvent(QResizeEvent* event) {
@@ -112,7 +134,7 @@ void SchematicView::resizeEvent(QResizeEvent* event) {
 
 void SchematicView::wheelEvent(QWheelEvent* event) {
     if (event->modifiers() & Qt::ControlModifier) {
-        zoomBy(event->angleDelta().y() > 0 ? 1.15 : 1 / 1.15);
+        scaleBy(event->angleDelta().y() > 0 ? 1.15 : 1 / 1.15);
         event->accept();
         return;
     }
@@ -135,10 +157,10 @@ void SchematicView::keyPressEvent(QKeyEvent* event) {
             direction = Step::Down;
             break;
         case Qt::Key_Plus:
-            zoomBy(1.25);
+            zoomBy(kZoomStep);
             return;
         case Qt::Key_Minus:
-            zoomBy(0.8);
+            zoomBy(1 / kZoomStep);
             return;
         case Qt::Key_0:
             fit();
@@ -190,14 +212,21 @@ void SchematicView::mouseDoubleClickEvent(QMouseEvent* event) {
 
 void SchematicView::drawBackground(QPainter* painter, const QRectF& exposed) {
     painter->fillRect(exposed, m_tokens.paper);
-    paintSchematic(*painter, m_drawing, exposed, {m_tokens, QString(), transform().m11() >= kTextsFromZoom});
+    QFont words = font();
+    words.setPixelSize(QFontInfo(words).pixelSize());
+    words.setHintingPreference(QFont::PreferNoHinting);
+    // Never smaller than all other text of this display.
+    const double unit = std::max(1.0 / transform().m11(), kWordHeight / words.pixelSize());
+    paintSchematic(*painter, m_drawing, exposed, {m_tokens, words, unit});
     if (m_current) {
         const BranchPlace& place = m_drawing.layout.places[*m_current];
         painter->setBrush(Qt::NoBrush);
         painter->setPen(QPen(m_tokens.ink, 3));
-        painter->drawRoundedRect(
-            place.label.united(QRectF(place.valve - QPointF(11, 9), QSizeF(22, 18))).adjusted(-3, -3, 3, 3),
-            4, 4);
+        // Not over the next row.
+        const double above = place.direction == Direction::Right ? 0 : 3;
+        painter->drawRoundedRect(place.label.united(QRectF(place.valve - QPointF(11, 9), QSizeF(22, 18)))
+                                     .adjusted(-3, -above, 3, above),
+                                 4, 4);
     }
 }
 

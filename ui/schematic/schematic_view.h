@@ -22,9 +22,13 @@ class SchematicView : public QGraphicsView {
     void setTokens(const theme::Tokens& tokens);
     /// Marks a branch and brings it into view; an unknown id marks none. Emits nothing.
     void setCurrent(const base::Id& branch);
-    /// The whole loop in the view, never larger than 125 %.
+    /// The whole loop in the view, never larger than 125 % in text of the usual size.
     void fit();
+    /// What one press of a key or a button enlarges by.
+    static constexpr double kZoomStep = 1.25;
+    /// Larger, or with less than 1 smaller; the branch in hand stays in view.
     void zoomBy(double factor);
+    const SchematicDrawing& drawing() const { return m_drawing; }
 
   signals:
     void currentChanged(ww::base::Id branch);
@@ -37,8 +41,11 @@ class SchematicView : public QGraphicsView {
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void drawBackground(QPainter* painter, const QRectF& exposed) override;
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
   private:
+    void scaleBy(double factor);
+    void showPlaceOf(std::size_t branch);
     std::optional<std::size_t> branchAt(const QPoint& position) const;
     void makeCurrent(std::size_t branch);
     void describe();

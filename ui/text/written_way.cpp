@@ -1,6 +1,7 @@
 #include "ui/text/written_way.h"
 
 #include <QStyle>
+#include <algorithm>
 
 namespace ww::ui::text {
 namespace {
@@ -25,6 +26,12 @@ QString writtenApart(Qt::LayoutDirection paragraph, const QString& text) {
     constexpr QChar kIsolate(0x2066);
     constexpr QChar kEnd(0x2069);
     return text.isEmpty() || !runsOtherwise(paragraph, text) ? text : kIsolate + text + kEnd;
+}
+
+bool isNumeral(const QString& text) {
+    static const QString kBefore = QStringLiteral(" ~+-\u2212\u00b1<>\u2264\u2265\u2248(");
+    const auto first = std::find_if(text.begin(), text.end(), [](QChar c) { return !kBefore.contains(c); });
+    return first != text.end() && first->isDigit();
 }
 
 }  // namespace ww::ui::text

@@ -15,4 +15,7 @@ int writtenFlags(Qt::LayoutDirection layout, int flags, const QString& text);
 /// Standard Annex #9, 2.4: isolates) where it needs that.
 QString writtenApart(Qt::LayoutDirection paragraph, const QString& text);
 
+/// Whether a text is a number, with its signs and its unit: "-3.2 kPa", "~102", "2026-05-13".
+bool isNumeral(const QString& text);
+
 }  // namespace ww::ui::text

@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QScreen>
 #include <QStyleOption>
+#include <QTableView>
 #include <algorithm>
 
 #include "ui/text/written_way.h"
@@ -64,9 +65,36 @@ void ControlStyle::drawControl(ControlElement element, const QStyleOption* optio
         QProxyStyle::drawControl(element, option, painter, widget);
         return;
     }
-    QStyleOptionViewItem written(*item);
+    QStyleOptionViewItem written = asWritten(*item);
     written.text = text::writtenApart(item->direction, item->text);
     QProxyStyle::drawControl(element, &written, painter, widget);
+}
+
+/// A number in a table has the weight of numbers.
+QStyleOptionViewItem ControlStyle::asWritten(const QStyleOptionViewItem& item) const {
+    QStyleOptionViewItem written(item);
+    if (qobject_cast<const QTableView*>(item.widget) != nullptr && item.font.weight() < m_tokens.numerals &&
+        text::isNumeral(item.text)) {
+        written.font.setWeight(m_tokens.numerals);
+        written.fontMetrics = QFontMetrics(written.font);
+    }
+    return written;
+}
+
+QSize ControlStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
+                                     const QWidget* widget) const {
+    const auto* item = qstyleoption_cast<const QStyleOptionViewItem*>(option);
+    if (type != CT_ItemViewItem || item == nullptr) {
+        return QProxyStyle::sizeFromContents(type, option, contents, widget);
+    }
+    const QStyleOptionViewItem written = asWritten(*item);
+    return QProxyStyle::sizeFromContents(type, &written, contents, widget);
+}
+
+int ControlStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                            QStyleHintReturn* returned) const {
+    return hint == kNumeralWeight ? int(m_tokens.numerals)
+                                  : QProxyStyle::styleHint(hint, option, widget, returned);
 }
 
 void ControlStyle::drawItemText(QPainter* painter, const QRect& box, int flags, const QPalette& palette,

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QProxyStyle>
+#include <QStyleOptionViewItem>
 
 #include "ui/theme/theme.h"
 
@@ -21,6 +22,10 @@ class ControlStyle : public QProxyStyle {
     /// A dialog, also one of Qt's own, is shown no larger than the screen has room for.
     void polish(QWidget* widget) override;
     using QProxyStyle::polish;
+    /// A hint of this style alone: the weight of the numbers in cells; any other style says 0.
+    static constexpr StyleHint kNumeralWeight = static_cast<StyleHint>(SH_CustomBase + 0x7a1);
+    int styleHint(StyleHint hint, const QStyleOption* option = nullptr, const QWidget* widget = nullptr,
+                  QStyleHintReturn* returned = nullptr) const override;
 
     /// Boxes to tick (also those in cells) and circles to choose: a frame with a contrast of at least 3:1
     /// against paper, panel and the row in hand (WCAG 2.2, 1.4.11), a tick, a bar for "partly" or a dot in
@@ -30,6 +35,8 @@ class ControlStyle : public QProxyStyle {
     /// Cells and items.
     void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
                      const QWidget* widget = nullptr) const override;
+    QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
+                           const QWidget* widget = nullptr) const override;
     /// Buttons, heads, tabs and choices.
     void drawItemText(QPainter* painter, const QRect& box, int flags, const QPalette& palette, bool isEnabled,
                       const QString& words, QPalette::ColorRole role = QPalette::NoRole) const override;
@@ -40,6 +47,7 @@ class ControlStyle : public QProxyStyle {
   private:
     void paintBox(QPainter& painter, const QRect& box, State state) const;
     void paintCircle(QPainter& painter, const QRect& box, State state) const;
+    QStyleOptionViewItem asWritten(const QStyleOptionViewItem& item) const;
     QPen framePen(State state) const;
     QColor fill(State state) const;
 

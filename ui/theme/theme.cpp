@@ -22,6 +22,8 @@ const Tokens& daylight(bool isDaylight) {
         t.tintDoubt = QColor(0xFF, 0xE6, 0xF6);
         t.tintCurrent = QColor(0xCA, 0xF1, 0xF2);
         t.isDaylight = daylightLines;
+        t.grid = daylightLines ? t.ink : t.panel.darker(112);
+        t.numerals = daylightLines ? QFont::DemiBold : QFont::Normal;
         return t;
     };
     static const Tokens kOffice = make(false);
@@ -45,6 +47,7 @@ const Tokens& dark() {
         t.tintDoubt = QColor(0x45, 0x23, 0x37);
         t.tintCurrent = QColor(0x19, 0x3C, 0x3D);
         t.isDark = true;
+        t.grid = t.panel.lighter(130);
         return t;
     }();
     return kDark;
@@ -141,6 +144,8 @@ const Tokens& printTokens() {
         t.ink = QColor(0, 0, 0);
         t.soft = QColor(0x40, 0x40, 0x40);
         t.rule = QColor(0x70, 0x70, 0x70);
+        t.grid = t.rule;
+        t.numerals = QFont::Normal;
         t.tintShort = t.tintOver = t.tintDoubt = t.tintCurrent = t.panel;
         return t;
     }();
@@ -265,7 +270,7 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
         {"%HEIGHT%", QString::number(height)},
         {"%WIDTH%", width},
         {"%LINE%", line},
-        {"%GRID%", t.isDark ? t.panel.lighter(130).name() : t.panel.darker(112).name()},
+        {"%GRID%", t.grid.name()},
         {"%PAPER%", t.paper.name()},
         {"%PANEL%", t.panel.name()},
         {"%INK%", t.ink.name()},

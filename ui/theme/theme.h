@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QColor>
+#include <QFont>
 #include <QPalette>
 #include <QString>
 
@@ -26,6 +27,7 @@ struct Tokens {
     QColor ink;          ///< text; a branch on share
     QColor soft;         ///< secondary text
     QColor rule;         ///< lines, rings, axes
+    QColor grid;         ///< between the cells of a table
     QColor shortShare;   ///< below the band
     QColor over;         ///< above the band
     QColor doubt;        ///< a reading that must be resolved
@@ -34,7 +36,8 @@ struct Tokens {
     QColor tintDoubt;    ///< behind a row with a doubtful reading
     QColor tintCurrent;  ///< behind the row in hand
     bool isDark = false;
-    bool isDaylight = false;  ///< hairlines in ink, semi-bold numerals, lines one pixel wider
+    bool isDaylight = false;                 ///< hairlines in ink, lines one pixel wider
+    QFont::Weight numerals = QFont::Normal;  ///< of numbers, in cells and large
 
     bool operator==(const Tokens&) const = default;
 };

@@ -42,7 +42,7 @@ void BigFigure::setSmall(bool isSmall) {
 
 QFont BigFigure::numberFont(bool isSmall) const {
     QFont made = font();
-    made.setWeight(m_tokens.isDaylight ? QFont::DemiBold : QFont::Normal);
+    made.setWeight(m_tokens.numerals);
     constexpr int kProbe = 1000;
     made.setPixelSize(kProbe);
     const double capHeight = QFontMetricsF(made).capHeight();

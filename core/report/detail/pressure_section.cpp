@@ -1,4 +1,7 @@
+#include <algorithm>
+
 #include "core/base/term.h"
+#include "core/project/setting_text.h"
 #include "core/report/detail/pump_numbers.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
@@ -130,6 +133,32 @@ const CircuitProfile* asBuilt(const project::Project& project, const CircuitComp
     return profile ? &*profile : nullptr;
 }
 
+std::optional<base::Fault> valveSentence(const project::Project& project, const CircuitComparison& circuit) {
+    const project::Branch& branch = project.branches()[circuit.terminal];
+    const CircuitProfile* shown = asBuilt(project, circuit);
+    const auto* characteristic = project.characteristicOf(branch);
+    if (project.lastRound() == nullptr || shown == nullptr || characteristic == nullptr) {
+        return std::nullopt;
+    }
+    const auto valve =
+        std::find_if(shown->elements.begin(), shown->elements.end(), [&](const ProfileElement& element) {
+            return element.part == ProfilePart::Valve && element.branch == circuit.terminal;
+        });
+    if (valve == shown->elements.end()) {
+        return std::nullopt;
+    }
+    if (!circuit.setting) {
+        return say(kCircuitValveUnknown, {branch.tag});
+    }
+    const std::string takes = PumpNumbers(project).units().text(valve->before - valve->after, 3);
+    if (*circuit.setting >= characteristic->fullyOpen()) {
+        return say(circuit.isIndex ? kIndexValveOpen : kCircuitValveOpen, {branch.tag, takes});
+    }
+    return say(circuit.isIndex ? kIndexValveThrottled : kCircuitValveThrottled,
+               {branch.tag, project::settingText(project, branch, *circuit.setting),
+                project::settingText(project, branch, characteristic->fullyOpen()), takes});
+}
+
 Section pressureSection(const project::Project& project, const CircuitComparison& circuit) {
     const project::Branch& branch = project.branches()[circuit.terminal];
     const PumpNumbers numbers(project);
@@ -148,6 +177,9 @@ Section pressureSection(const project::Project& project, const CircuitComparison
     const project::Round* round = project.lastRound();
     section.statements.push_back(round != nullptr ? say(kProfileOfRound, {std::to_string(round->number)})
                                                   : say(kProfileOfDesign));
+    if (const auto valve = valveSentence(project, circuit)) {
+        section.statements.push_back(*valve);
+    }
     section.tables.push_back(
         elementsTable(project, *shown, branch.side != project::Side::Supply, circuit.isFillKnown));
     if (!circuit.isFillKnown) {

@@ -218,6 +218,18 @@ inline constexpr MessageForm kPressureOverFill{
     "With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known."};
 inline constexpr MessageForm kPressureReading{
     "report_pressure_reading", "The unit of {1} stands at {2} with the pump on and at {3} with it off."};
+inline constexpr MessageForm kIndexValveOpen{"report_index_valve_open",
+                                             "The index valve {1} ended fully open and takes {2}."};
+inline constexpr MessageForm kIndexValveThrottled{
+    "report_index_valve_throttled",
+    "The index valve {1} ended at {2} of {3}, not fully open, and takes {4}."};
+inline constexpr MessageForm kCircuitValveOpen{"report_circuit_valve_open",
+                                               "The valve {1} ended fully open and takes {2}."};
+inline constexpr MessageForm kCircuitValveThrottled{"report_circuit_valve_throttled",
+                                                    "The valve {1} ended at {2} of {3} and takes {4}."};
+inline constexpr MessageForm kCircuitValveUnknown{
+    "report_circuit_valve_unknown",
+    "The setting of valve {1} is not known, so it counts as fully open; enter it with its reading."};
 inline constexpr MessageForm kDevicesInOrder{"report_devices_in_order", "nothing is missing"};
 inline constexpr MessageForm kDevicesMissing{"report_devices_missing",
                                              "in all: {1}; at circuits: {2}, at pumps: {3}"};

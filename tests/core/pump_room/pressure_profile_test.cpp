@@ -59,6 +59,36 @@ TEST(PressureProfileTest, roundTheLastCircuit) {
     EXPECT_FALSE(has(found.advice, kStaticLow)) << "25 psi less 30 ft is 12 psi";
 }
 
+// At one height nothing but losses lies between supply and return: by hand, what the gauges at both would
+// show.
+TEST(PressureProfileTest, availableAtATeeIsSupplyLessReturn) {
+    Project project = support::pumpLoop();
+    const std::size_t last = project.branches().indexOf(project.branchTagged("T4")->id);
+    const CircuitComparison found = compareSides(project, last, {});
+    ASSERT_TRUE(found.onReturn.has_value());
+    const std::vector<ProfileElement>& elements = found.onReturn->elements;
+    std::size_t tees = 0;
+    for (const ProfileElement& supply : elements) {
+        EXPECT_EQ(supply.available.has_value(), supply.part == ProfilePart::SupplyRun);
+        for (const ProfileElement& back : elements) {
+            if (supply.available && back.part == ProfilePart::ReturnRun && back.branch == supply.branch) {
+                ++tees;
+                EXPECT_NEAR(supply.available->si(), (supply.after - back.before).si(), 1e-6);
+            }
+        }
+    }
+    EXPECT_EQ(tees, 4U);
+    // Heights make no difference: the same loop with its last unit 30 ft up.
+    const CircuitComparison high = compareSides(highCircuit(), last, {});
+    for (std::size_t i = 0; i < elements.size(); ++i) {
+        EXPECT_EQ(elements[i].available, high.onReturn->elements[i].available);
+    }
+    EXPECT_FALSE(found.setting.has_value()) << "the state says no setting";
+    balancing::LoopState state;
+    state.settings[project.branches()[last].id] = Setting::si(2);
+    EXPECT_EQ(compareSides(project, last, state).setting, Setting::si(2));
+}
+
 TEST(PressureProfileTest, adviceFollowsSideAndFill) {
     Project project = highCircuit();
     project::Branch branch = *project.branchTagged("T4");
@@ -100,6 +130,11 @@ TEST(PressureProfileTest, riserAndReverseReturnCloseTheRound) {
         ASSERT_TRUE(found.onReturn.has_value()) << tag;
         EXPECT_NEAR(found.onReturn->elements.back().after.si(), 0, 2) << tag;
         EXPECT_NEAR(found.onSupply->elements.back().after.si(), 0, 2) << tag;
+        // Of the tees before its own the circuit passes no return.
+        for (const ProfileElement& element : found.onReturn->elements) {
+            const bool isOwn = element.branch == at || element.branch == project.branches().indexOf(riser.id);
+            EXPECT_EQ(element.available.has_value(), element.part == ProfilePart::SupplyRun && isOwn) << tag;
+        }
     }
     const std::size_t riserAt = project.branches().indexOf(riser.id);
     EXPECT_TRUE(has(compareSides(project, riserAt, {}).findings, kProfileNoUnit));

@@ -309,6 +309,20 @@ TEST(PumpSections, withoutAFillPressureOnlyDifferencesAreTold) {
     EXPECT_NE(unknown.find("Pump on: against the fill pressure, "), std::string::npos) << unknown;
     EXPECT_EQ(unknown.find("Pump off"), std::string::npos) << unknown;
     EXPECT_EQ(unknown.find(" 0 kPa"), std::string::npos) << unknown;
+    const std::string tag = project.branches()[terminal].tag;
+    pump_room::CircuitComparison circuit = pump_room::circuitOf(project, terminal, {});
+    const auto* valve = project.characteristicOf(project.branches()[terminal]);
+    ASSERT_TRUE(valve != nullptr && circuit.setting.has_value());
+    const auto toldOfValve = [&] { return base::english(*valveSentence(project, circuit)); };
+    circuit.setting = valve->fullyOpen();
+    EXPECT_EQ(toldOfValve().find("The valve " + tag + " ended fully open and takes "), 0U) << toldOfValve();
+    circuit.isIndex = true;
+    EXPECT_EQ(toldOfValve().find("The index valve " + tag + " ended fully open"), 0U) << toldOfValve();
+    circuit.setting = valve->fullyOpen() * 0.5;
+    EXPECT_NE(toldOfValve().find(", not fully open, and takes "), std::string::npos) << toldOfValve();
+    circuit.setting.reset();
+    EXPECT_NE(toldOfValve().find("is not known"), std::string::npos) << toldOfValve();
+    EXPECT_NE(unknown.find("The valve " + tag + " ended"), std::string::npos) << unknown;
     project::Job job = project.job();
     job.fillPressure = quantity::measuredGauge(*base::Decimal::parse("120"), quantity::Unit::Kilopascal,
                                                project.fluid().density());

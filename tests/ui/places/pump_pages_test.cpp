@@ -190,8 +190,16 @@ TEST_F(PumpPages, anyCircuitsPressureIsShown) {
                                            m_rig.pumps.picture()->learned);
     const pump_room::CircuitProfile* profile = ww::report::asBuilt(job(), core);
     ASSERT_NE(profile, nullptr);
-    ASSERT_EQ(figure.lines.front().points.size(), profile->elements.size() + 1);
-    EXPECT_NEAR(figure.lines.front().points.back().y(), profile->elements.back().after.si() / 1000, 1e-6);
+    // In steps, with a gap where the unit stands: the supply ends before it, the return begins behind it.
+    ASSERT_GE(figure.lines.size(), 2U);
+    const std::vector<QPointF>& supply = figure.lines[figure.lines.size() - 2].points;
+    const std::vector<QPointF>& back = figure.lines.back().points;
+    ASSERT_EQ(supply.size() + back.size(), 2 * profile->elements.size() + 1);
+    EXPECT_EQ(supply.back().x(), back.front().x());
+    EXPECT_NEAR(back.front().y(), profile->unitRunning.si() / 1000, 1e-6);
+    EXPECT_GT(supply.back().y(), back.front().y());
+    EXPECT_NEAR(back.back().y(), profile->elements.back().after.si() / 1000, 1e-6);
+    EXPECT_TRUE(figure.sentence.contains("The valve T1 ended ")) << figure.sentence.toStdString();
 }
 
 TEST_F(PumpPages, withoutAFillPressureNoGaugePressureIsShown) {

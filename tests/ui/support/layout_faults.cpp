@@ -154,7 +154,7 @@ void checkCells(const QTableView& table, QStringList& faults) {
             const QModelIndex cell = table.model()->index(row, column);
             const bool isOurs =
                 qobject_cast<const ui::BranchDelegate*>(table.itemDelegateForIndex(cell)) != nullptr;
-            const QFontMetrics metrics(isOurs ? ui::cellFont(cell, table.font()) : table.font());
+            const QFontMetrics metrics(ui::cellFont(cell, table.font(), isOurs ? &table : nullptr));
             const int beside = isOurs ? ui::besideWords(cell, table.font()) + 1 : kStyleMargins;
             const int room = table.columnWidth(column) - beside;
             for (const QString& word : wordsOf(cell.data().toString())) {
@@ -184,7 +184,7 @@ void checkSetCells(const QTableView& table, QStringList& faults) {
             }
             const QSize room(table.columnWidth(column) - ui::besideWords(cell, table.font()) - 1,
                              table.rowHeight(row));
-            if (ui::fitText(words, ui::cellFont(cell, table.font()), room).isCut) {
+            if (ui::fitText(words, ui::cellFont(cell, table.font(), &table), room).isCut) {
                 faults << QString("%1: the cell \"%2\" is cut at %3x%4")
                               .arg(nameOf(table), words)
                               .arg(room.width())

@@ -1,5 +1,6 @@
 #include "tests/ui/support/written_runs.h"
 
+#include <QFontInfo>
 #include <QPaintDevice>
 #include <QPaintEngine>
 #include <algorithm>
@@ -22,6 +23,8 @@ class RunEngine : public QPaintEngine {
         const QString words = run.text();
         const auto isMark = [](QChar c) { return c.unicode() >= 0x2066 && c.unicode() <= 0x2069; };
         m_all << words;
+        const double pixels = QFontInfo(run.font()).pixelSize() * painter()->combinedTransform().m22();
+        m_smallest = std::min(m_smallest.value_or(pixels), pixels);
         if ((run.renderFlags() & QTextItem::RightToLeft) != 0 &&
             !std::all_of(words.begin(), words.end(), isMark)) {
             m_fromRightToLeft << words;
@@ -31,10 +34,12 @@ class RunEngine : public QPaintEngine {
 
     const QStringList& all() const { return m_all; }
     const QStringList& fromRightToLeft() const { return m_fromRightToLeft; }
+    std::optional<double> smallest() const { return m_smallest; }
 
   private:
     QStringList m_all;
     QStringList m_fromRightToLeft;
+    std::optional<double> m_smallest;
 };
 
 class RunDevice : public QPaintDevice {
@@ -95,6 +100,15 @@ QStringList writtenRuns(QWidget& widget) {
         widget.render(&painter);
     }
     return device.engine().all();
+}
+
+std::optional<double> smallestWritten(QWidget& widget) {
+    RunDevice device(widget.size());
+    {
+        QPainter painter(&device);
+        widget.render(&painter);
+    }
+    return device.engine().smallest();
 }
 
 QStringList runsFromRightToLeft(QWidget& widget) {

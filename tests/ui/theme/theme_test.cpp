@@ -54,6 +54,18 @@ TEST(Theme, officeFollowsTheLightnessOfThePalette) {
     EXPECT_FALSE(isDark(palette(Display::Daylight, dark)));
 }
 
+// Thin lines and strokes vanish in the sun: a decision of this project.
+TEST(Theme, daylightHasLinesInInkAndHeavierNumbers) {
+    const Tokens& day = tokens(Display::Daylight);
+    EXPECT_EQ(day.grid, day.ink);
+    EXPECT_EQ(day.numerals, QFont::DemiBold);
+    EXPECT_TRUE(styleSheet(day, metrics(11)).contains("gridline-color: " + day.ink.name()));
+    for (const Display display : {Display::Office, Display::PlantRoomDark}) {
+        EXPECT_NE(tokens(display).grid, tokens(display).ink);
+        EXPECT_EQ(tokens(display).numerals, QFont::Normal);
+    }
+}
+
 TEST(Theme, displaysStepRoundAndKeepTheirNames) {
     Display display = Display::Office;
     for (int i = 0; i < 3; ++i) {

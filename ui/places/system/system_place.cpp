@@ -9,7 +9,6 @@
 #include "core/pump_room/pump_picture.h"
 #include "ui/places/column_fit.h"
 #include "ui/places/system/branch_edit.h"
-#include "ui/text/format.h"
 #include "ui/text/words.h"
 #include "ui/widgets/hinted_field.h"
 #include "ui/widgets/laid_out_later.h"
@@ -36,12 +35,16 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_delegate(new BranchDelegate(this)),
       m_content(new CurrentStack(this)),
       m_empty(new QLabel(this)),
+      m_drawing(new QWidget(this)),
       m_diagram(new schematic::SchematicView(this)),
+      m_key(new schematic::SchematicKey(this)),
       m_bench(new system::WhatIfBench(this)),
       m_splitter(new QSplitter(Qt::Vertical, this)),
       m_whatIf(new QPushButton(tr("&Try What If"), this)),
       m_showValves(new QPushButton(tr("Valve Ta&bles"), this)),
+      m_below(new QWidget(this)),
       m_sums(new QLabel(this)),
+      m_showWithout(new QPushButton(tr("Show"), this)),
       m_find(new HintedField(tr("tag"), this)),
       m_add(new QPushButton(tr("Add Branch"), this)),
       m_paste(new QPushButton(tr("Paste Table"), this)),
@@ -64,7 +67,15 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_content->addWidget(laidOutLater(m_table));
     m_content->addWidget(m_empty);
     m_content->addWidget(m_bench);
-    m_splitter->addWidget(m_diagram);
+    auto* under = new QHBoxLayout;
+    under->setContentsMargins(0, 0, 0, 0);
+    under->addWidget(m_key, 1, Qt::AlignTop);
+    under->addWidget(zoomButtons(), 0, Qt::AlignTop);
+    auto* drawing = new QVBoxLayout(m_drawing);
+    drawing->setContentsMargins(0, 0, 0, 0);
+    drawing->addWidget(m_diagram, 1);
+    drawing->addLayout(under);
+    m_splitter->addWidget(m_drawing);
     m_splitter->addWidget(m_content);
     m_splitter->setSizes({260, 300});
     m_splitter->setChildrenCollapsible(false);
@@ -101,8 +112,15 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     layout->addWidget(new SideBySide({buttons, 0, 1, 0}, {finding, kFindWidth, 0, 0}, this));
     layout->addWidget(m_splitter, 1);
     m_whole = layout;
-    layout->addWidget(m_sums);
+    auto* below = new QHBoxLayout(m_below);
+    below->setContentsMargins(0, 0, 0, 0);
+    below->addWidget(m_sums, 1);
+    below->addWidget(m_showWithout, 0, Qt::AlignBottom);
+    m_showWithout->setAccessibleName(tr("Show the first terminal without a valve table"));
+    m_showWithout->hide();
+    layout->addWidget(m_below);
 
+    connect(m_showWithout, &QPushButton::clicked, this, &SystemPlace::showWithoutTable);
     connect(m_add, &QPushButton::clicked, this, &SystemPlace::addBranch);
     connect(m_find, &QLineEdit::returnPressed, this, &SystemPlace::jump);
     connect(m_whatIf, &QPushButton::toggled, this, &SystemPlace::showWhatIf);
@@ -133,6 +151,7 @@ void SystemPlace::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
     m_delegate->setTokens(tokens);
     m_diagram->setTokens(tokens);
+    m_key->setTokens(tokens);
     if (m_valves != nullptr) {
         m_valves->setTokens(tokens);
     }
@@ -147,6 +166,9 @@ void SystemPlace::setMetrics(const theme::Metrics& metrics) {
     m_sums->setMinimumHeight(metrics.totalsHeight);
     m_find->setMinimumWidth(static_cast<int>(kLeastFind * textScale(font())));
     m_find->setMaximumWidth(static_cast<int>(kFindWidth * textScale(font())));
+    for (QPushButton* zoom : m_zooms) {
+        zoom->setMinimumWidth(metrics.controlHeight);
+    }
     m_metrics = metrics;
     if (m_valves != nullptr) {
         m_valves->setMetrics(metrics);
@@ -206,7 +228,7 @@ ValvePage* SystemPlace::valves() {
     if (m_valves == nullptr) {
         m_valves = new ValvePage(m_bridge, this);
         m_valves->hide();
-        m_whole->insertWidget(m_whole->indexOf(m_sums), m_valves, 1);
+        m_whole->insertWidget(m_whole->indexOf(m_below), m_valves, 1);
         m_valves->setTokens(m_tokens);
         m_valves->setMetrics(m_metrics);
         connect(m_valves, &ValvePage::tablePasted, this,
@@ -219,7 +241,7 @@ ValvePage* SystemPlace::valves() {
 void SystemPlace::showValves(bool isShown) {
     m_showValves->setChecked(isShown);
     m_splitter->setVisible(!isShown);
-    m_sums->setVisible(!isShown);
+    m_below->setVisible(!isShown);
     if (isShown || m_valves != nullptr) {
         valves()->setVisible(isShown);
     }
@@ -248,24 +270,6 @@ void SystemPlace::teachBench() {
                         picture->learned.present.pumpCurveFactor);
 }
 
-/// Diagram and bench cost more than a row; they follow the job only while they are seen.
-void SystemPlace::refreshDiagram() {
-    const bool hasBranches = m_model->rowCount() > 0;
-    m_diagram->setVisible(hasBranches && !m_isTableOnly);
-    if (!hasBranches || !isVisible()) {
-        return;
-    }
-    m_diagram->show(m_bridge.project(), m_bridge.assessment());
-    if (m_whatIf->isChecked()) {
-        teachBench();
-        m_bench->setJob(m_bridge.project(), m_bridge.assessment());
-    }
-    if (const auto selected = m_bridge.selectedBranch()) {
-        m_diagram->setCurrent(*selected);
-        m_bench->setCurrent(*selected);
-    }
-}
-
 void SystemPlace::refresh() {
     const bool hasBranches = m_model->rowCount() > 0;
     m_add->setEnabled(!m_bridge.isReadOnly());
@@ -281,32 +285,12 @@ void SystemPlace::refresh() {
     QWidget* const full = m_whatIf->isChecked() ? static_cast<QWidget*>(m_bench) : m_table;
     m_content->setCurrentWidget(hasBranches ? full : m_empty);
     refreshDiagram();
-    if (!hasBranches) {
-        m_sums->clear();
-        return;
-    }
-    if (!m_table->currentIndex().isValid()) {
+    refreshSums();
+    if (hasBranches && !m_table->currentIndex().isValid()) {
         const auto selected = m_bridge.selectedBranch();
         const int row = selected ? m_model->rowOf(*selected) : 0;
         m_table->setCurrentIndex(m_model->index(std::max(0, row), SystemModel::Tag));
     }
-    const project::Project& project = m_bridge.project();
-    const balancing::Assessment& all = m_bridge.assessment();
-    quantity::Ratio shares;
-    int withoutTable = 0;
-    for (const std::size_t terminal : project.tree().terminals()) {
-        shares += all.branches[terminal].targetShare;
-        withoutTable += project.characteristicOf(project.branches()[terminal]) == nullptr ? 1 : 0;
-    }
-    const QString gap = QStringLiteral("&nbsp;&nbsp;&nbsp;&nbsp; ");
-    QString words = tr("%n terminal(s)", nullptr, static_cast<int>(all.terminalCount)) + gap +
-                    tr("sum of design <b>%1 %2</b>")
-                        .arg(text::flow(all.totalDesign, project), text::symbol(text::flowUnit(project))) +
-                    gap + tr("target shares add to <b>%1 %</b>").arg(text::percent(shares));
-    if (withoutTable > 0) {
-        words += gap + tr("%n terminal(s) without a valve table", nullptr, withoutTable);
-    }
-    m_sums->setText(words);
 }
 
 void SystemPlace::paste() {
@@ -315,11 +299,6 @@ void SystemPlace::paste() {
     } else {
         emit tablePasted(QStringLiteral("branches.csv"), QApplication::clipboard()->text());
     }
-}
-
-void SystemPlace::toggleTable() {
-    m_isTableOnly = !m_isTableOnly;
-    refreshDiagram();
 }
 
 void SystemPlace::moveBranch(int steps) {

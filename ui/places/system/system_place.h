@@ -14,6 +14,7 @@
 #include "ui/models/system_model.h"
 #include "ui/places/system/valve_page.h"
 #include "ui/places/system/what_if_bench.h"
+#include "ui/schematic/schematic_key.h"
 #include "ui/schematic/schematic_view.h"
 #include "ui/widgets/current_stack.h"
 #include "ui/widgets/entry_table.h"
@@ -36,6 +37,8 @@ class SystemPlace : public QWidget {
     /// Diagram, table and sums no lower than can be read; the place scrolls.
     void setNarrow(bool isNarrow);
     EntryTable* table() const { return m_table; }
+    schematic::SchematicView* diagram() const { return m_diagram; }
+    schematic::SchematicKey* key() const { return m_key; }
     SystemModel* model() const { return m_model; }
     /// The page of valve tables, which is made when it is first wanted.
     ValvePage* valves();
@@ -54,6 +57,8 @@ class SystemPlace : public QWidget {
     /// The table alone, without the diagram, and back.
     void toggleTable();
     void showBranch(const ww::base::Id& branch);
+    /// Goes to the first terminal, as valves are read, whose valve has no table.
+    void showWithoutTable();
     /// Puts the bench in the place of the branch table, or takes it away.
     void showWhatIf(bool isShown);
     /// The bench in the place of whatever is shown, with the keys.
@@ -75,6 +80,8 @@ class SystemPlace : public QWidget {
   private:
     void refresh();
     void refreshDiagram();
+    QWidget* zoomButtons();
+    void refreshSums();
     void teachBench();
     void fitColumns();
     void jump();
@@ -86,7 +93,10 @@ class SystemPlace : public QWidget {
     BranchDelegate* m_delegate;
     CurrentStack* m_content;
     QLabel* m_empty;
+    QWidget* m_drawing;  ///< the diagram with its key and the buttons of its zoom
     schematic::SchematicView* m_diagram;
+    schematic::SchematicKey* m_key;
+    QList<QPushButton*> m_zooms;
     system::WhatIfBench* m_bench;
     const LoopAdvisor* m_advisor = nullptr;
     ValvePage* m_valves = nullptr;
@@ -95,7 +105,9 @@ class SystemPlace : public QWidget {
     QSplitter* m_splitter;
     QPushButton* m_whatIf;
     QPushButton* m_showValves;
+    QWidget* m_below;  ///< the sums, and the way to what they miss
     QLabel* m_sums;
+    QPushButton* m_showWithout;
     QLineEdit* m_find;
     QPushButton* m_add;
     QPushButton* m_paste;

@@ -1,0 +1,77 @@
+// What the place System offers beside its table: the zoom of the diagram, its key, and the way to a valve
+// that has no table.
+#include <gtest/gtest.h>
+
+#include <QPushButton>
+
+#include "tests/ui/support/desk_window.h"
+#include "ui/places/system/system_place.h"
+
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+
+QPushButton* buttonNamed(const QWidget& place, const QString& name) {
+    for (QPushButton* button : place.findChildren<QPushButton*>()) {
+        if (button->accessibleName() == name) {
+            return button;
+        }
+    }
+    return nullptr;
+}
+
+TEST(SystemPlace, buttonsZoomTheDiagramAndFitIt) {
+    DeskWindow desk;
+    desk.window.showPlace(MainWindow::System);
+    QTest::qWait(0);
+    SystemPlace& place = *desk.window.system();
+    const auto zoom = [&] { return place.diagram()->transform().m11(); };
+    const double fitted = zoom();
+    QPushButton* larger = buttonNamed(place, "Show the diagram larger");
+    QPushButton* smaller = buttonNamed(place, "Show the diagram smaller");
+    QPushButton* fit = buttonNamed(place, "Fit the whole loop into the diagram");
+    ASSERT_TRUE(larger != nullptr && smaller != nullptr && fit != nullptr);
+    larger->click();
+    EXPECT_NEAR(zoom(), 1.25 * fitted, 1e-9);
+    smaller->setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    EXPECT_NEAR(zoom(), fitted, 1e-9);
+    larger->click();
+    fit->click();
+    EXPECT_NEAR(zoom(), fitted, 1e-9);
+    EXPECT_TRUE(place.key()->isVisible());
+    place.toggleTable();
+    EXPECT_FALSE(larger->isVisible()) << "nothing to zoom where the table stands alone";
+    EXPECT_FALSE(place.key()->isVisible());
+}
+
+TEST(SystemPlace, showGoesToTheFirstTerminalWithoutAValveTable) {
+    DeskWindow desk;
+    desk.window.showPlace(MainWindow::System);
+    QTest::qWait(0);
+    SystemPlace& place = *desk.window.system();
+    QPushButton* show = buttonNamed(place, "Show the first terminal without a valve table");
+    ASSERT_NE(show, nullptr);
+    EXPECT_FALSE(show->isVisible()) << "every terminal has its table";
+    for (const char* tag : {"B-07", "B-03"}) {
+        project::Branch branch = *desk.window.bridge().project().branchTagged(tag);
+        branch.valve.reset();
+        project::Edit edit;
+        edit.label = "valve";
+        edit.put.emplace_back(branch);
+        ASSERT_TRUE(desk.window.bridge().apply(edit).ok());
+    }
+    QTest::qWait(0);
+    ASSERT_TRUE(show->isVisible());
+    show->setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    EXPECT_EQ(desk.window.bridge().selectedBranch(), desk.window.bridge().project().branchTagged("B-03")->id);
+    EXPECT_EQ(QApplication::focusWidget(), place.table());
+    const QModelIndex cell = place.table()->currentIndex();
+    EXPECT_EQ(cell.siblingAtColumn(SystemModel::Tag).data().toString(), "B-03");
+    EXPECT_EQ(cell.column(), int(SystemModel::Valve));
+}
+
+}  // namespace
+}  // namespace ww::ui
