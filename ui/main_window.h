@@ -175,6 +175,7 @@ class MainWindow : public QMainWindow {
     void refreshStrip();
     void refreshRecent();
     void fillLanguages();
+    void followLanguage();
     void refreshPeopleAndMeters();
     void applyLook();
     void setLargeTargets(bool isLarge);

@@ -17,22 +17,31 @@ void MainWindow::fillLanguages() {
     const auto add = [&](const QString& code, const QString& name) {
         QAction* action = m_commands->language->addAction(name);
         action->setCheckable(true);
+        action->setData(code);
         action->setChecked(m_preferences.language() == code);
         group->addAction(action);
         connect(action, &QAction::triggered, this, [this, code] {
             m_preferences.setLanguage(code);
-            const QString used = code.isEmpty() ? languageOf(QProcessEnvironment::systemEnvironment()) : code;
-            for (const Language& language : languages()) {
-                if (language.code == used) {
-                    emit m_bridge.messageRaised(
-                        base::Fault{&kLanguageLater, {}, {language.name.toStdString()}});
-                }
-            }
+            followLanguage();
         });
     };
     add(QString(), tr("As the &System"));
     for (const Language& language : languages()) {
         add(language.code, language.name);
+    }
+}
+
+/// Marks the language that was chosen in the menu, and says when it is seen.
+void MainWindow::followLanguage() {
+    const QString code = m_preferences.language();
+    for (QAction* action : m_commands->language->actions()) {
+        action->setChecked(action->data().toString() == code);
+    }
+    const QString used = code.isEmpty() ? languageOf(QProcessEnvironment::systemEnvironment()) : code;
+    for (const Language& language : languages()) {
+        if (language.code == used) {
+            emit m_bridge.messageRaised(base::Fault{&kLanguageLater, {}, {language.name.toStdString()}});
+        }
     }
 }
 

@@ -97,6 +97,7 @@ void MainWindow::showPreferences() {
         applyLook();
         refreshRecent();
     });
+    connect(&dialog, &PreferencesDialog::languageChanged, this, &MainWindow::followLanguage);
     dialog.exec();
 }
 

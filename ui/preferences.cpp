@@ -125,8 +125,14 @@ void Preferences::setUnclosed(const QStringList& files) {
 }
 
 void Preferences::reset() {
-    for (const QString& key : {kDisplay, kTextPoints, kLanguage, kLargeTargets, kRecent, kGeometry, kDesk}) {
+    for (const QString& key : {kDisplay, kTextPoints, kLanguage, kLargeTargets, kRecent, kGeometry}) {
         m_settings.remove(key);
+    }
+    for (const QString& key : m_settings.allKeys()) {
+        // What was typed and not entered is no setting.
+        if (key.startsWith(kDesk + '/') && !key.endsWith('/' + kTyped)) {
+            m_settings.remove(key);
+        }
     }
 }
 

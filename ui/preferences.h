@@ -56,8 +56,8 @@ class Preferences {
     void rememberOpened(const QString& file);
     void rememberClosed(const QString& file);
 
-    /// Everything as it was when the program came; keys that it does not know stay, and which workbooks are
-    /// open.
+    /// Everything as it was when the program came; keys that it does not know stay, which workbooks are open,
+    /// and what was typed in them and not entered.
     void reset();
 
     /// Which heading of a person's table was last taken for which column of ours, in this job. Headings that

@@ -20,6 +20,8 @@ class PreferencesDialog : public OrderedDialog {
   signals:
     /// Something was chosen and is kept; what is open follows.
     void changed();
+    /// Another language was chosen; it is seen from the next start on.
+    void languageChanged();
 
   private:
     void tellChanged();
@@ -28,6 +30,7 @@ class PreferencesDialog : public OrderedDialog {
     Preferences& m_preferences;
     QuietCombo* m_display;
     QuietCombo* m_textSize;
+    QuietCombo* m_language;
     QCheckBox* m_large;
 };
 
