@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/balancing/assess.h"
+#include "core/balancing/index_proof.h"
 #include "core/balancing/share_count.h"
 
 namespace ww::balancing {
@@ -53,7 +54,13 @@ std::optional<base::Fault> closedRoundNote(const project::Project& project, cons
     if (isTurned && count.onShare && *count.onShare < count.all) {
         return base::Fault{&kTurnedRoundClosed, "", {number}};
     }
-    return std::nullopt;
+    if (closed.kind != project::RoundKind::Final || !count.onShare) {
+        return std::nullopt;
+    }
+    const base::MessageForm* next = *count.onShare < count.all               ? &kFinalOffShare
+                                    : indexProof(project, closed).isProved() ? &kFinalProved
+                                                                             : &kFinalNotProved;
+    return base::Fault{next, "", {number, std::to_string(*count.onShare), std::to_string(count.all)}};
 }
 
 }  // namespace ww::balancing

@@ -1,5 +1,5 @@
-// What is said when a round is closed whose shares or index circuit surprise. Not for what keeps it from
-// being closed (walk.h).
+// What is said when a round is closed: shares or an index circuit that surprise, and what comes after a final
+// round. Not for what keeps it from being closed (walk.h).
 #pragma once
 
 #include <optional>
@@ -20,10 +20,21 @@ inline constexpr base::MessageForm kIndexMoved{"index_moved",
                                                "the star went from {2} to {3} in round {1}, the index "
                                                "circuit ends there now; see that every valve on its "
                                                "path is fully open"};
+inline constexpr base::MessageForm kFinalProved{
+    "final_round_proved",
+    "round {1}: {2} of {3} terminals are on share and the index circuit is proved; send it for review, then "
+    "look at the report"};
+inline constexpr base::MessageForm kFinalNotProved{
+    "final_round_not_proved",
+    "round {1}: {2} of {3} terminals are on share, but the index circuit is not proved; see on the place "
+    "Adjust which valve to open, then read a final round"};
+inline constexpr base::MessageForm kFinalOffShare{
+    "final_round_off_share",
+    "round {1}: {2} of {3} terminals are on share; go on in Adjust, then read a final round"};
 
 /// The end of the index circuit is another than in the last round that was read as the loop stood, or
-/// terminals are off share in a round that was read valve by valve while they were turned; nothing otherwise.
-/// `closed` is the assessment of a round of `project`.
+/// terminals are off share in a round that was read valve by valve while they were turned; else of a final
+/// round what comes next; nothing otherwise. `closed` is the assessment of a round of `project`.
 std::optional<base::Fault> closedRoundNote(const project::Project& project, const Assessment& closed);
 
 }  // namespace ww::balancing

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/balancing/index_proof.h"
 #include "tests/core/balancing/small_loop.h"
 
 namespace ww::balancing {
@@ -44,7 +45,21 @@ TEST(ClosedRound, aStarThatComesBackAfterTurningIsNoMove) {
     readAs(job, "A", 1.02);
     readAs(job, "B", 1.01);
     readAs(job, "C", 0.99);
-    EXPECT_EQ(noteOf(job), "");
+    EXPECT_EQ(noteOf(job).find("final_round"), 0U) << noteOf(job);
+}
+
+TEST(ClosedRound, afterAFinalRoundTheNextStepIsTold) {
+    FieldJob job = flatLoop(2);
+    job.round(RoundKind::Final);
+    readAs(job, "A", 1.3);
+    readAs(job, "B", 0.7);
+    EXPECT_EQ(noteOf(job).find("final_round_off_share"), 0U) << noteOf(job);
+    job.round(RoundKind::Final);
+    readAs(job, "A", 1.02);
+    readAs(job, "B", 1.0);
+    const bool isProved = indexProof(job.project(), assessNewest(job)).isProved();
+    EXPECT_EQ(noteOf(job).find(isProved ? "final_round_proved" : "final_round_not_proved"), 0U)
+        << noteOf(job);
 }
 
 TEST(ClosedRound, sharesReadWhileValvesWereTurnedMayChange) {
