@@ -11,6 +11,12 @@
 #include "ui/handbook/handbook_contents.h"
 
 namespace ww::ui {
+namespace {
+
+/// A line that fills its width may be measured a pixel wider than it is laid out.
+constexpr int kSpare = 2;
+
+}  // namespace
 
 HandbookText::HandbookText(QWidget* parent) : QTextBrowser(parent) {
     setOpenLinks(false);
@@ -18,6 +24,7 @@ HandbookText::HandbookText(QWidget* parent) : QTextBrowser(parent) {
     document()->setDocumentMargin(18);
     // Room for the bar is kept, so that pictures fit before and after it is needed.
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    setLineWrapMode(FixedPixelWidth);
     connect(this, &QTextBrowser::sourceChanged, this, &HandbookText::ruleTables);
 }
 
@@ -33,7 +40,7 @@ void HandbookText::ruleTables() {
 }
 
 int HandbookText::pictureWidth() const {
-    return static_cast<int>(viewport()->width() - 2 * document()->documentMargin() - 2);
+    return static_cast<int>(viewport()->width() - 2 * document()->documentMargin() - kSpare);
 }
 
 QUrl HandbookText::pictureOf(const QUrl& name) const {
@@ -63,6 +70,7 @@ QVariant HandbookText::loadResource(int type, const QUrl& name) {
 }
 
 void HandbookText::resizeEvent(QResizeEvent* event) {
+    setLineWrapColumnOrWidth(viewport()->width() - kSpare);
     QTextBrowser::resizeEvent(event);
     if (m_fittedWidth != 0 && m_fittedWidth != pictureWidth()) {
         // Once the hand has let go of the edge.
