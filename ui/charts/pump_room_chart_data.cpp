@@ -217,11 +217,6 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
                 .arg(tag, shown->unitRunning.si() > 0 ? QStringLiteral("+") : QString(),
                      figures(shown->unitRunning.in(unit), 3), text::symbol(unit));
     }
-    if (std::any_of(figure.marks.begin(), figure.marks.end(),
-                    [](const PointMark& mark) { return mark.kind == MarkKind::Gap; })) {
-        figure.sentence +=
-            ' ' + PumpRoomChartText::tr("The upright line at a tee is what is available there.");
-    }
     if (const auto valve = ww::report::valveSentence(project, circuit)) {
         figure.sentence += ' ' + text::sentence(*valve);
     }

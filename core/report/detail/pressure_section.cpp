@@ -177,6 +177,10 @@ Section pressureSection(const project::Project& project, const CircuitComparison
     const project::Round* round = project.lastRound();
     section.statements.push_back(round != nullptr ? say(kProfileOfRound, {std::to_string(round->number)})
                                                   : say(kProfileOfDesign));
+    if (std::any_of(shown->elements.begin(), shown->elements.end(),
+                    [](const ProfileElement& element) { return element.available.has_value(); })) {
+        section.statements.push_back(say(kAvailableAtTees));
+    }
     if (const auto valve = valveSentence(project, circuit)) {
         section.statements.push_back(*valve);
     }

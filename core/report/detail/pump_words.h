@@ -218,6 +218,10 @@ inline constexpr MessageForm kPressureOverFill{
     "With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known."};
 inline constexpr MessageForm kPressureReading{
     "report_pressure_reading", "The unit of {1} stands at {2} with the pump on and at {3} with it off."};
+inline constexpr MessageForm kAvailableAtTees{"report_available_at_tees",
+                                              "In the figure the upright line at a tee is what is available "
+                                              "there, supply less return; the bracket is the dp "
+                                              "of the valve."};
 inline constexpr MessageForm kIndexValveOpen{"report_index_valve_open",
                                              "The index valve {1} ended fully open and takes {2}."};
 inline constexpr MessageForm kIndexValveThrottled{

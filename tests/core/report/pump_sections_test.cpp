@@ -323,6 +323,7 @@ TEST(PumpSections, withoutAFillPressureOnlyDifferencesAreTold) {
     circuit.setting.reset();
     EXPECT_NE(toldOfValve().find("is not known"), std::string::npos) << toldOfValve();
     EXPECT_NE(unknown.find("The valve " + tag + " ended"), std::string::npos) << unknown;
+    EXPECT_NE(unknown.find("upright line at a tee is what is available there"), std::string::npos) << unknown;
     project::Job job = project.job();
     job.fillPressure = quantity::measuredGauge(*base::Decimal::parse("120"), quantity::Unit::Kilopascal,
                                                project.fluid().density());
