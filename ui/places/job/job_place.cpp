@@ -48,6 +48,8 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     m_pages->setAccessibleName(tr("Pages of the job"));
     new FocusRing(m_pages->tabBar());
     m_pages->setDocumentMode(true);
+    m_pages->setUsesScrollButtons(false);
+    m_pages->setElideMode(Qt::ElideNone);
     m_pages->addTab(laidOutLater(buildTables()), tr("Instruments and people"));
     m_pages->addTab(m_readiness, tr("Readiness"));
     m_pages->addTab(m_deficiencies, tr("Deficiencies"));
