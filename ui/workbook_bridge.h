@@ -38,6 +38,10 @@ inline constexpr base::MessageForm kClosedCorrected{
     "round {1} is closed, so this corrects its reading and the old value stays in the history; for new "
     "readings "
     "take it back (Ctrl+Z) and open the next round (Ctrl+Shift+N)"};
+inline constexpr base::MessageForm kBackCorrected{
+    "round_back_corrected",
+    "round {1} was sent back, so this corrects its reading and the old value stays in the history; say why "
+    "in a note (Ctrl+M)"};
 inline constexpr base::MessageForm kNobodyChosen{
     "nobody_chosen",
     "no person is chosen at this desk, so readings name nobody; choose one in the menu Round, Person"};
@@ -104,6 +108,9 @@ class WorkbookBridge : public QObject {
     const balancing::WalkProgress& walkProgress() const;
     /// The last round where it is open; null otherwise.
     const project::Round* openRoundOrNull() const;
+    /// The last round where what was read in it can still be changed: open, closed, or sent back; null
+    /// otherwise.
+    const project::Round* roundToCorrectOrNull() const;
 
     /// Raises the fault of an outcome as a message. Whether there was none.
     bool tell(const base::Outcome& outcome);

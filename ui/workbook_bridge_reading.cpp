@@ -1,6 +1,7 @@
 // Intents of a round: opening and closing it, storing, correcting and explaining readings.
 
 #include "core/balancing/adjusting.h"
+#include "core/balancing/locked_note.h"
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/witness.h"
@@ -39,6 +40,11 @@ base::Result<const project::Round*> WorkbookBridge::roundForReadings() const {
         return readingFault(kRoundNotOpen, {}, {std::to_string(last->number)});
     }
     return last;
+}
+
+const project::Round* WorkbookBridge::roundToCorrectOrNull() const {
+    const auto round = roundForReadings();
+    return round && !isReadOnly() ? *round : nullptr;
 }
 
 base::Outcome WorkbookBridge::applyMade(const std::function<Made(const project::Round&)>& make) {
@@ -249,7 +255,10 @@ base::Outcome WorkbookBridge::toggleDoubtful(const base::Id& branch) {
 
 base::Outcome WorkbookBridge::setNote(const base::Id& branch, const QString& note) {
     return editReading(branch, [&](const project::Reading& reading) {
-        return balancing::setNote(project(), reading.id, note.trimmed().toStdString());
+        std::string words = note.trimmed().toStdString();
+        return project().rounds().at(reading.round).state == project::RoundState::Open
+                   ? balancing::setNote(project(), reading.id, std::move(words))
+                   : Made(balancing::noteAnew(project(), reading.id, std::move(words), m_desk.ids));
     });
 }
 

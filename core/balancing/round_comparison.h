@@ -16,7 +16,8 @@ struct Correction {
 };
 
 /// Whether `later`, which supersedes `earlier`, corrects a value of it: what was read, or the setting. What
-/// adds a reading to a setting that was entered alone corrects nothing.
+/// adds a reading to a setting that was entered alone corrects nothing, nor what only says more of the same
+/// reading (noteAnew).
 bool isCorrection(const project::Reading& earlier, const project::Reading& later);
 
 /// One branch in both rounds. Absent means: not read in that round.

@@ -34,7 +34,7 @@ std::vector<std::string> expectedRows(SeededRounds& desk, bool isChangedOnly) {
              SeededRounds::step(desk.ofTarget(tag, false), desk.ofTarget(tag, true)), seed.why,
              desk.whoOf(tag)});
         if (!seed.struckDp.isEmpty()) {
-            add({"", "4.0", seed.struckDp, "", "", desk.whoOf(tag)});
+            add({"", "4.0", seed.struckDp, "", "lost a digit", desk.whoOf(tag)});
         }
     }
     return rows;

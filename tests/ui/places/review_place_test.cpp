@@ -129,7 +129,12 @@ TEST(ReviewPlace, sendBackWaitsForACommentAndTheTechnicianFindsItAtItsCell) {
                     .toString()
                     .contains("comment: Meter zeroed?"));
     EXPECT_TRUE(model.index(row, WalkModel::Route).data().toString().endsWith("!"));
-    // He reads the valve again: a correction, the old value stays.
+    // He reads the valve again: a correction, the old value stays, and he is asked for the reason.
+    for (const char c : {'3', '3', '.', '1'}) {
+        QTest::keyClick(QApplication::focusWidget(), c);
+    }
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(technician.notice().contains("Ctrl+M")) << technician.notice().toStdString();
     EXPECT_TRUE(technician.bridge().storeDp(desk.branch("B-05"), "33.3").ok());
     EXPECT_FALSE(technician.bridge().storeDp(desk.branch("B-05"), "not a number").ok());
 }
@@ -232,6 +237,15 @@ TEST(ReviewPlace, comparesExactlyTheChangedRowsAndStrikesCorrections) {
     EXPECT_TRUE(struck.cells.value(ReviewPlace::Dp).startsWith(QString::fromStdString(old).left(4)));
     EXPECT_TRUE(struck.cells.value(ReviewPlace::Who).contains("A. Fields"));
     EXPECT_TRUE(place.comparison()->row(row).cells.value(ReviewPlace::Why).contains("corrected"));
+    EXPECT_EQ(struck.cells.value(ReviewPlace::Why), "") << "nobody said why";
+    desk.window.showPlace(MainWindow::Walk);
+    desk.bridge().selectBranch(desk.branch("B-02"));
+    desk.key(Qt::Key_M, Qt::ControlModifier);
+    ASSERT_TRUE(QApplication::focusWidget()->accessibleName() == "Note to this reading")
+        << "a round that was sent back takes notes";
+    desk.enter("lost a digit");
+    desk.review();
+    EXPECT_EQ(place.comparison()->row(row + 1).cells.value(ReviewPlace::Why), "lost a digit");
     const QVariant font = place.comparison()->index(row + 1, ReviewPlace::Dp).data(Qt::FontRole);
     EXPECT_TRUE(font.value<QFont>().strikeOut());
     const QAbstractItemModelTester tester(place.comparison());
