@@ -182,6 +182,7 @@ void MainWindow::refresh() {
     setWindowModified(m_bridge.notStored().has_value());
     refreshReadOnly();
     refreshStrip();
+    countOpenComments();
     refreshCommands();
     refreshPeopleAndMeters();
 }

@@ -73,9 +73,7 @@ void MainWindow::applyLook() {
     setFont(m_look.font);
     keepGaps();
     m_strip->setTokens(m_look.tokens, m_look.metrics);
-    constexpr int kItemMargin = 14;
-    m_sideList->setFixedWidth(
-        std::max(m_look.metrics.sideListWidth, m_sideList->sizeHintForColumn(0) + kItemMargin));
+    fitSideList();
     m_keyLine->setFixedHeight(std::max(m_look.metrics.keyLineHeight, QFontMetrics(m_look.font).height() + 4));
     m_notice->setReserved(std::max(34, 2 * QFontMetrics(m_look.font).height() + 4));
     for (const PlaceEntry& entry : m_places) {
@@ -87,6 +85,12 @@ void MainWindow::applyLook() {
     m_shownStrip.reset();
     arrange();
     refreshStrip();
+}
+
+void MainWindow::fitSideList() {
+    constexpr int kItemMargin = 14;
+    m_sideList->setFixedWidth(
+        std::max(m_look.metrics.sideListWidth, m_sideList->wantedWidth() + kItemMargin));
 }
 
 void MainWindow::showPreferences() {

@@ -7,6 +7,7 @@
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
 #include <QLabel>
+#include <QListWidget>
 #include <QMenu>
 #include <QPushButton>
 #include <QTabWidget>
@@ -105,6 +106,7 @@ TEST(ReviewPlace, sendBackWaitsForACommentAndTheTechnicianFindsItAtItsCell) {
     EXPECT_EQ(desk.project().comments()[0].field, "dp");
     EXPECT_EQ(desk.project().comments()[0].person, "K. Moor");
     EXPECT_TRUE(sendBack->isEnabled());
+    desk.comment("B-01", "Valve fully open?");
     sendBack->click();
     EXPECT_EQ(desk.state(), RoundState::SentBack);
     EXPECT_EQ(desk.project().lastRound()->decidedBy, "K. Moor");
@@ -117,8 +119,22 @@ TEST(ReviewPlace, sendBackWaitsForACommentAndTheTechnicianFindsItAtItsCell) {
     technician.show();
     technician.activateWindow();
     ASSERT_TRUE(technician.openFile(copy));
+    EXPECT_EQ(technician.notice().toStdString(),
+              "Open comments: 2, the first on B-01, DP, round 2; Ctrl+Shift+Down goes to it, and from one to "
+              "the next along the route.");
+    const auto* places = technician.findChild<QListWidget*>("side_list");
+    ASSERT_NE(places, nullptr);
+    EXPECT_EQ(places->item(MainWindow::Review)->text(), "6  Review 2");
+    EXPECT_TRUE(places->item(MainWindow::Review)
+                    ->data(Qt::AccessibleTextRole)
+                    .toString()
+                    .startsWith("Review, Alt+6, 2 open comment"));
     technician.showPlace(MainWindow::Walk);
     QTest::qWait(0);
+    // The first of the route, although it was written last and its valve is in hand already.
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(technician.bridge().selectedBranch(), desk.branch("B-01"));
+    EXPECT_TRUE(technician.notice().contains("Valve fully open?")) << technician.notice().toStdString();
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_EQ(technician.bridge().selectedBranch(), desk.branch("B-05"));
     EXPECT_TRUE(technician.notice().contains("Meter zeroed?")) << technician.notice().toStdString();
