@@ -96,6 +96,14 @@ bool isCorrection(const Reading& earlier, const Reading& later) {
     return hasContent(earlier) || (earlier.setting && later.setting && earlier.setting != later.setting);
 }
 
+std::size_t correctionCount(const Project& project, const Id& round) {
+    std::size_t count = 0;
+    for (const auto& [branch, corrections] : correctionsOf(project, round)) {
+        count += corrections.size();
+    }
+    return count;
+}
+
 std::vector<ComparedBranch> compareRounds(const Project& project, const Assessment& before,
                                           const Assessment& after) {
     auto corrections = correctionsOf(project, *after.round);

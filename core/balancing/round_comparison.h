@@ -20,6 +20,9 @@ struct Correction {
 /// reading (noteAnew).
 bool isCorrection(const project::Reading& earlier, const project::Reading& later);
 
+/// How many readings of a round were corrected or struck.
+std::size_t correctionCount(const project::Project& project, const Id& round);
+
 /// One branch in both rounds. Absent means: not read in that round.
 struct ComparedBranch {
     Id branch;
