@@ -287,10 +287,11 @@ class MainWindow : public QMainWindow {
     KeyLine* m_keyLine;
     QTimer m_followingKeys;  ///< runs until the line of keys is that of what has them
     QMetaObject::Connection m_typedInHand;
-    NumberPad* m_pad = nullptr;       ///< made when it is first shown
-    QHBoxLayout* m_beside = nullptr;  ///< the place, and the pad where there is one
-    QSet<QChar> m_menuLetters;        ///< under Alt
-    QMenu* m_folded;                  ///< the places and all menus, behind one button
+    QMetaObject::Connection m_backFromNote;  ///< to the place that it was written from
+    NumberPad* m_pad = nullptr;              ///< made when it is first shown
+    QHBoxLayout* m_beside = nullptr;         ///< the place, and the pad where there is one
+    QSet<QChar> m_menuLetters;               ///< under Alt
+    QMenu* m_folded;                         ///< the places and all menus, behind one button
     HandbookWindow* m_handbook = nullptr;
     std::array<PlaceEntry, kPlaces> m_places;
     QStringList m_placeNames;

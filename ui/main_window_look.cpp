@@ -44,6 +44,7 @@ NumberPad* MainWindow::pad() {
         m_pad->hide();
         m_beside->addWidget(m_pad, 0, Qt::AlignTop);
         connect(m_pad, &NumberPad::keyTouched, this, &MainWindow::typeFromPad);
+        connect(m_pad, &NumberPad::noteWanted, m_commands->note, &QAction::trigger);
         connect(m_pad, &NumberPad::settingStepped, this, [this](int steps) {
             place() == Adjust ? adjust()->stepSetting(steps) : walk()->stepSetting(steps);
         });
@@ -155,7 +156,9 @@ void MainWindow::arrange() {
     }
     const bool hasPad = isLarge && (place() == Walk || place() == Adjust);
     if (hasPad) {
-        pad()->setMetrics(m_look.metrics, m_isSmall);
+        // Five rows of large keys need as much below the strip and the notice.
+        constexpr int kRoomForHighPad = 620;
+        pad()->setMetrics(m_look.metrics, m_isSmall, height() < kRoomForHighPad);
     }
     if (m_pad != nullptr) {
         m_pad->setVisible(hasPad);

@@ -61,6 +61,7 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
         case Walk: {
             auto* walk = settlingPages(new WalkPlace(m_bridge, m_advisor, m_assessedRounds, shelf));
             connect(walk, &WalkPlace::typedChanged, this, &MainWindow::followTyped);
+            connect(walk, &WalkPlace::adjustWanted, m_commands->adjustOrHold, &QAction::trigger);
             return hinting(walk);
         }
         case Adjust:

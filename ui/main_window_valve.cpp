@@ -21,7 +21,21 @@ void MainWindow::connectWalkCommands() {
     onWalk(m_commands->newRound, &WalkPlace::beginRound);
     onWalk(m_commands->closeRound, &WalkPlace::beginClosing);
     onWalk(m_commands->notTurned, &WalkPlace::markNotTurned);
-    onWalk(m_commands->note, &WalkPlace::editNote);
+    connect(m_commands->note, &QAction::triggered, this, [this] {
+        // Who was adjusting the valve goes on with it.
+        const bool isAdjusting = place() == Adjust;
+        if (place() != Walk) {
+            showPlace(Walk);
+        }
+        walk()->editNote();
+        disconnect(m_backFromNote);
+        if (isAdjusting) {
+            m_backFromNote = connect(walk(), &WalkPlace::noteDone, this, [this] {
+                disconnect(m_backFromNote);
+                showPlace(Adjust);
+            });
+        }
+    });
     onWalk(m_commands->cannotRead, &WalkPlace::recordNotReadable);
     onWalk(m_commands->convergence, &WalkPlace::toggleConvergence);
 }

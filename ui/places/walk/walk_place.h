@@ -83,6 +83,10 @@ class WalkPlace : public QWidget {
 
   signals:
     void hintChanged();
+    /// The valve in hand is to be adjusted.
+    void adjustWanted();
+    /// A note was written or given up.
+    void noteDone();
     /// drafts() is another than before.
     void typedChanged();
     /// A panel was made, which is not settled yet.
