@@ -115,11 +115,13 @@ void MainWindow::connectClipboardCommands() {
     };
     onField(m_commands->cut, "cut");
     onField(m_commands->copy, "copy");
-    onField(m_commands->paste, "paste");
-    // Several lines are a column of readings.
     connect(m_commands->paste, &QAction::triggered, this, [this] {
-        if (place() == Walk && qobject_cast<QLineEdit*>(QApplication::focusWidget()) == nullptr) {
+        QWidget* field = QApplication::focusWidget();
+        if (place() == Walk && walk()->takesPaste(field)) {
             walk()->paste();
+        } else if (qobject_cast<QLineEdit*>(field) != nullptr ||
+                   qobject_cast<QPlainTextEdit*>(field) != nullptr) {
+            QMetaObject::invokeMethod(field, "paste");
         }
     });
 }
