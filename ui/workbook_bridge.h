@@ -15,6 +15,7 @@
 #include "core/balancing/review_steps.h"
 #include "core/balancing/walk.h"
 #include "core/balancing/walk_progress.h"
+#include "core/pump_room/test_entry.h"
 #include "core/workbook/workbook.h"
 
 #include "ui/opening.h"
@@ -174,8 +175,9 @@ class WorkbookBridge : public QObject {
     balancing::ReviewContext reviewContext() const;
 
     /// Opens the next round; a witness round draws its sample by chance. `readiness`: "name: reason" for a
-    /// survey that begins before the loop is ready.
-    base::Outcome openRound(project::RoundKind kind, const QString& readiness = {});
+    /// survey that begins before the loop is ready. `speeds`: read at the pumps as it is opened.
+    base::Outcome openRound(project::RoundKind kind, const QString& readiness = {},
+                            const std::vector<pump_room::ReadSpeed>& speeds = {});
     base::Outcome closeRound();
     /// Stores what was typed as the dp of a branch in the open round: digits with an optional unit. Only text
     /// that is no number is refused. Nothing typed, or the value that stands already, changes nothing.

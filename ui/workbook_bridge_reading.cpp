@@ -66,10 +66,11 @@ balancing::ReviewContext WorkbookBridge::reviewContext() const {
     return {chosen != nullptr ? chosen->name : m_desk.person, m_desk.ids, now()};
 }
 
-base::Outcome WorkbookBridge::openRound(project::RoundKind kind, const QString& readiness) {
+base::Outcome WorkbookBridge::openRound(project::RoundKind kind, const QString& readiness,
+                                        const std::vector<pump_room::ReadSpeed>& speeds) {
     return guarded([&]() -> base::Outcome {
         const auto seed = static_cast<std::uint32_t>(m_desk.ids.next().words()[1]);
-        const Made edit =
+        Made edit =
             kind == project::RoundKind::Witness
                 ? balancing::openWitnessRound(project(), seed,
                                               quantity::Ratio::si(balancing::kUsualSampleFraction), context())
@@ -77,6 +78,7 @@ base::Outcome WorkbookBridge::openRound(project::RoundKind kind, const QString& 
         if (!edit) {
             return edit.fault();
         }
+        pump_room::addSpeeds(project(), *edit, speeds, context());
         return apply(*edit);
     });
 }
