@@ -77,6 +77,7 @@ void MainWindow::connectAdjustCommands() {
     onAdjust(m_commands->readShutValve, &AdjustPlace::readShutValve);
     onAdjust(m_commands->takeAdvice, &AdjustPlace::takeAdvice);
     onAdjust(m_commands->advice, &AdjustPlace::goToAdvice);
+    onAdjust(m_commands->advisedOrder, &AdjustPlace::restoreOrder);
     connect(m_commands->tableTwin, &QAction::triggered, this, [this] {
         place() == Pump     ? pump()->toggleTable()
         : place() == Review ? review()->toggleTable()

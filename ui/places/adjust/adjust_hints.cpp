@@ -43,6 +43,7 @@ KeyHints AdjustPlace::controlHint(const QWidget* inHand) const {
     if (inHand == m_advice->table()) {
         return keys.add(tr("Enter takes the setting"), isWritable && isBlank && m_advice->branchInHand())
             .add(controlKeys(*inHand))
+            .add(tr("Alt+Shift+Up, Alt+Shift+Down working order"), isWritable && m_advice->branchInHand())
             .add(tr("Esc back"));
     }
     if (inHand == m_find) {
