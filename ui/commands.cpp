@@ -65,6 +65,7 @@ Commands::Commands(QObject* parent)
       addBranch(make(tr("&Add Branch"), {QKeySequence::fromString("Ctrl+Shift+A")})),
       moveUp(make(tr("Move Branch U&p the Route"), {QKeySequence::fromString("Alt+Shift+Up")})),
       moveDown(make(tr("Move Branch Do&wn the Route"), {QKeySequence::fromString("Alt+Shift+Down")})),
+      advisedOrder(make(tr("Restore Advised &Order"), {QKeySequence::fromString("Ctrl+Alt+B")})),
       valveTables(make(tr("Enter Valve Ta&bles"), {QKeySequence::fromString("Ctrl+Alt+V")})),
       tryWhatIf(make(tr("Try W&hat If"), {QKeySequence::fromString("Ctrl+Alt+F")})),
       adjustOrHold(make(tr("A&djust This Valve"),
@@ -162,9 +163,10 @@ void Commands::fill(QMenuBar* bar) {
                       nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, notTurned, sendRound, acceptRound, comment, nullptr,
                        meter->menuAction(), person->menuAction(), setClock});
-    add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
-                       doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch,
-                       valveTables, tryWhatIf, moveUp, moveDown});
+    add(tr("&Valve"),
+        {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr,   readAgain,   takeFix,
+         doubtful,     cannotRead,    deficiency,    nullptr,    takeMeter, takeGauges,  nullptr,
+         addBranch,    valveTables,   tryWhatIf,     moveUp,     moveDown,  advisedOrder});
     add(tr("P&ump"), pumpPages);
     QMenu* view = add(tr("Vie&w"), places);
     view->addActions({advice, convergence, tableTwin});

@@ -74,8 +74,9 @@ class Commands : public QObject {
     QAction* takeMeter;
     QAction* takeGauges;
     QAction* addBranch;
-    QAction* moveUp;  ///< of a branch, in the route
+    QAction* moveUp;  ///< of a branch, in the route; in Adjust in the working order
     QAction* moveDown;
+    QAction* advisedOrder;
     QAction* valveTables;
     QAction* tryWhatIf;
     QAction* adjustOrHold;  ///< from other places: adjust this valve; in Adjust: hold, next valve

@@ -45,7 +45,7 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
     std::vector<TextRow> rows;
     std::transform(m_history.begin(), m_history.end(), std::back_inserter(rows), rowOf);
     m_values->setRows(std::move(rows));
-    m_use->setEnabled(!m_history.empty() && bridge.openRoundOrNull() != nullptr);
+    m_use->setEnabled(!m_history.empty() && bridge.roundToCorrectOrNull() != nullptr);
     if (!m_history.empty()) {
         m_table->setCurrentIndex(m_values->index(0, 0));
     }

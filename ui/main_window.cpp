@@ -188,6 +188,7 @@ void MainWindow::refresh() {
     setWindowModified(m_bridge.notStored().has_value());
     refreshReadOnly();
     refreshStrip();
+    countOpenComments();
     refreshCommands();
     refreshPeopleAndMeters();
 }
@@ -213,6 +214,11 @@ void MainWindow::refreshCommands() {
     m_commands->takeAdvice->setText(isHeld ? tr("Take Advised Sett&ing (the valve holds)")
                                            : tr("Take Advised Sett&ing"));
     m_commands->takeAdvice->setEnabled(isWritable && !isHeld);
+    m_commands->moveUp->setText(adjusting != nullptr ? tr("Move Valve U&p the Working Order")
+                                                     : tr("Move Branch U&p the Route"));
+    m_commands->moveDown->setText(adjusting != nullptr ? tr("Move Valve Do&wn the Working Order")
+                                                       : tr("Move Branch Do&wn the Route"));
+    m_commands->advisedOrder->setEnabled(adjusting != nullptr && adjusting->isOrderChanged());
     m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk || place() == Review ||
                                       place() == System);
     for (QAction* action :
@@ -336,7 +342,8 @@ void MainWindow::raise(const base::Fault& fault) {
                         fault.is(kMerged) || fault.is(kNothingNew) || fault.is(kGaugesRead) ||
                         fault.is(kAllReadByMeter) || fault.is(kRoundOpenedByTry) || fault.is(kUndone) ||
                         fault.is(kDoneAgain) || fault.is(kJobBack) || fault.is(kLastJob) ||
-                        fault.is(kClockAdded) || fault.is(kClockOwn);
+                        fault.is(kClockAdded) || fault.is(kClockOwn) || fault.is(kMovedInOrder) ||
+                        fault.is(kOrderRestored);
     m_isNoticeOfPerson = fault.is(kNobodyChosen);
     m_noticeTag = fault.subject;
     m_noticeReading = readingOfNotice();

@@ -144,6 +144,12 @@ class MainWindow : public QMainWindow {
     void connectReadyList(const ReadyList& ready);
     void connectHelpCommands();
     void goToOpenItem(bool isForward);
+    /// Says how many comments are open, and which key leads to the first; nothing where none is.
+    void tellOpenComments();
+    /// Goes to what a comment is about, and shows it.
+    void showComment(const project::Comment& comment);
+    /// The side list says how many comments are open.
+    void countOpenComments();
     /// Where nothing waits: what comes next.
     void sayNextStep();
     /// Says that a valve is not read in the open round, where it is not.
@@ -178,6 +184,8 @@ class MainWindow : public QMainWindow {
     void followLanguage();
     void refreshPeopleAndMeters();
     void applyLook();
+    /// As wide as its longest item needs.
+    void fitSideList();
     void setLargeTargets(bool isLarge);
     /// Folds the side list and the menus away where the window is small or targets are large.
     void arrange();
@@ -282,10 +290,11 @@ class MainWindow : public QMainWindow {
     KeyLine* m_keyLine;
     QTimer m_followingKeys;  ///< runs until the line of keys is that of what has them
     QMetaObject::Connection m_typedInHand;
-    NumberPad* m_pad = nullptr;       ///< made when it is first shown
-    QHBoxLayout* m_beside = nullptr;  ///< the place, and the pad where there is one
-    QSet<QChar> m_menuLetters;        ///< under Alt
-    QMenu* m_folded;                  ///< the places and all menus, behind one button
+    QMetaObject::Connection m_backFromNote;  ///< to the place that it was written from
+    NumberPad* m_pad = nullptr;              ///< made when it is first shown
+    QHBoxLayout* m_beside = nullptr;         ///< the place, and the pad where there is one
+    QSet<QChar> m_menuLetters;               ///< under Alt
+    QMenu* m_folded;                         ///< the places and all menus, behind one button
     HandbookWindow* m_handbook = nullptr;
     std::array<PlaceEntry, kPlaces> m_places;
     QStringList m_placeNames;
@@ -296,9 +305,10 @@ class MainWindow : public QMainWindow {
     bool m_isApplyingLook = false;
     bool m_isDressed = false;  ///< places that are made get the look at once
     bool m_isSmall = false;
-    bool m_isNoticeOfPlace = false;   ///< what the notice says is done with when its place is left
-    bool m_isNoticeOfPerson = false;  ///< it is done with when a person is chosen
-    std::string m_noticeTag;          ///< of the valve that the notice is about; empty: of none
+    bool m_isNoticeOfPlace = false;     ///< what the notice says is done with when its place is left
+    bool m_isNoticeOfPerson = false;    ///< it is done with when a person is chosen
+    bool m_isFirstCommentNext = false;  ///< the next open item gone to is the first open comment
+    std::string m_noticeTag;            ///< of the valve that the notice is about; empty: of none
     std::optional<project::Reading> m_noticeReading;  ///< what counted there when it was raised
     std::optional<std::pair<base::Id, project::RoundState>> m_roundSeen;
 };

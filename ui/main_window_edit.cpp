@@ -45,6 +45,10 @@ void MainWindow::connectEditCommands() {
     for (const auto& [action, steps] :
          {std::pair(m_commands->moveUp, -1), std::pair(m_commands->moveDown, 1)}) {
         connect(action, &QAction::triggered, this, [this, steps = steps] {
+            if (place() == Adjust) {
+                adjust()->moveInOrder(steps);
+                return;
+            }
             showPlace(System);
             system()->moveBranch(steps);
         });

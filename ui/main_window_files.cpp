@@ -41,6 +41,7 @@ bool MainWindow::followOpening(const QString& file, const base::Outcome& opened)
     const auto last = m_preferences.placeIn(m_bridge.workbook()->workbookId());
     const bool isPlace = last && *last >= 0 && *last < kPlaces;
     showPlace(isPlace ? static_cast<Place>(*last) : usual);
+    tellOpenComments();
     if (m_bridge.openRoundOrNull() != nullptr && m_bridge.isNobodyChosen()) {
         raise(base::Fault{&kNobodyChosen, {}, {}});
     }

@@ -46,6 +46,7 @@ NumberPad* MainWindow::pad() {
         m_pad->hide();
         m_beside->addWidget(m_pad, 0, Qt::AlignTop);
         connect(m_pad, &NumberPad::keyTouched, this, &MainWindow::typeFromPad);
+        connect(m_pad, &NumberPad::noteWanted, m_commands->note, &QAction::trigger);
         connect(m_pad, &NumberPad::settingStepped, this, [this](int steps) {
             place() == Adjust ? adjust()->stepSetting(steps) : walk()->stepSetting(steps);
         });
@@ -75,9 +76,7 @@ void MainWindow::applyLook() {
     setFont(m_look.font);
     keepGaps();
     m_strip->setTokens(m_look.tokens, m_look.metrics);
-    constexpr int kItemMargin = 14;
-    m_sideList->setFixedWidth(
-        std::max(m_look.metrics.sideListWidth, m_sideList->sizeHintForColumn(0) + kItemMargin));
+    fitSideList();
     m_keyLine->setFixedHeight(std::max(m_look.metrics.keyLineHeight, QFontMetrics(m_look.font).height() + 4));
     m_notice->setReserved(std::max(34, 2 * QFontMetrics(m_look.font).height() + 4));
     for (const PlaceEntry& entry : m_places) {
@@ -89,6 +88,12 @@ void MainWindow::applyLook() {
     m_shownStrip.reset();
     arrange();
     refreshStrip();
+}
+
+void MainWindow::fitSideList() {
+    constexpr int kItemMargin = 14;
+    m_sideList->setFixedWidth(
+        std::max(m_look.metrics.sideListWidth, m_sideList->wantedWidth() + kItemMargin));
 }
 
 void MainWindow::showPreferences() {
@@ -117,12 +122,10 @@ void MainWindow::connectClipboardCommands() {
         }
     });
     connect(m_commands->paste, &QAction::triggered, this, [this, onField] {
-        if (onField("paste")) {
-            return;
-        }
-        if (place() == Walk) {
+        if (place() == Walk && walk()->takesPaste(QApplication::focusWidget())) {
             walk()->paste();
-        } else if (auto* system = there<SystemPlace>(System); system != nullptr && place() == System) {
+        } else if (auto* system = there<SystemPlace>(System);
+                   !onField("paste") && system != nullptr && place() == System) {
             system->paste();
         }
     });
@@ -160,7 +163,9 @@ void MainWindow::arrange() {
     }
     const bool hasPad = isLarge && (place() == Walk || place() == Adjust);
     if (hasPad) {
-        pad()->setMetrics(m_look.metrics, m_isSmall);
+        // Five rows of large keys need as much below the strip and the notice.
+        constexpr int kRoomForHighPad = 620;
+        pad()->setMetrics(m_look.metrics, m_isSmall, height() < kRoomForHighPad);
     }
     if (m_pad != nullptr) {
         m_pad->setVisible(hasPad);

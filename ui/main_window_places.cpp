@@ -21,7 +21,7 @@ void MainWindow::buildShelves() {
                     tr("Pump"), tr("Review"), tr("Report")};
     for (int i = 0; i < kPlaces; ++i) {
         m_stack->addWidget(new QWidget(m_stack));
-        m_sideList->addPlace(i + 1, m_placeNames[i]);
+        m_sideList->addPlace(i + 1, m_placeNames[i], i == Review);
         connect(m_commands->places[i], &QAction::triggered, this, [this, i] { goTo(static_cast<Place>(i)); });
     }
 }
@@ -61,6 +61,7 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
         case Walk: {
             auto* walk = settlingPages(new WalkPlace(m_bridge, m_advisor, m_assessedRounds, shelf));
             connect(walk, &WalkPlace::typedChanged, this, &MainWindow::followTyped);
+            connect(walk, &WalkPlace::adjustWanted, m_commands->adjustOrHold, &QAction::trigger);
             return hinting(walk);
         }
         case Adjust:

@@ -1,6 +1,7 @@
 // The commands of the main window that belong to a review and to the report: comments, history, open items,
 // deficiencies, signing.
 #include <algorithm>
+#include <utility>
 
 #include "core/balancing/review_steps.h"
 #include "core/balancing/walk_progress.h"
@@ -31,6 +32,10 @@ constexpr base::MessageForm kUnreadHere{
     "(Ctrl+Shift+W)"};
 constexpr base::MessageForm kCommentHere{
     "comment_here", "{1} asks: \"{2}\"; correct the reading, or answer on the place Review (Alt+6)"};
+constexpr base::MessageForm kCommentsWait{
+    "comments_wait",
+    "open comments: {1}, the first on {2}; Ctrl+Shift+Down goes to it, and from one to the next along the "
+    "route"};
 constexpr base::MessageForm kNoBranchInHand{"no_branch_in_hand",
                                             "no valve is in hand; choose one on the place Walk or Review"};
 
@@ -160,8 +165,50 @@ void MainWindow::tellUnread(const base::Id& branch) {
     }
 }
 
+void MainWindow::countOpenComments() {
+    const int count = static_cast<int>(project::openComments(m_bridge.project()).size());
+    const bool isChanged = m_sideList->setWaiting(Review, count, tr("%n open comment(s)", nullptr, count));
+    // One digit has room always: the list keeps its width until a longer count needs more.
+    if (isChanged && m_sideList->wantedWidth() > m_sideList->width()) {
+        fitSideList();
+    }
+}
+
+void MainWindow::tellOpenComments() {
+    const auto open = project::openComments(m_bridge.project());
+    m_isFirstCommentNext = !open.empty();
+    if (!open.empty()) {
+        raise(base::Fault{&kCommentsWait,
+                          {},
+                          {std::to_string(open.size()),
+                           balancing::placeText(m_bridge.project(), *open.front(), text::wording())}});
+    }
+}
+
+void MainWindow::showComment(const project::Comment& comment) {
+    const project::Project& project = m_bridge.project();
+    if (comment.branch && project.branches().contains(*comment.branch)) {
+        if (place() != Review) {
+            showPlace(Walk);
+        }
+        m_bridge.selectBranch(comment.branch);
+        place() == Review ? review()->showBranch(*comment.branch) : walk()->showBranch(*comment.branch);
+    } else if (comment.round && project.rounds().contains(*comment.round)) {
+        showPlace(Review);
+        review()->showRound(*comment.round);
+    }
+    raise(base::Fault{&kCommentHere,
+                      balancing::placeText(project, comment, text::wording()),
+                      {comment.person, comment.text}});
+}
+
 void MainWindow::goToOpenItem(bool isForward) {
     const project::Project& project = m_bridge.project();
+    const auto comments = project::openComments(project);
+    if (std::exchange(m_isFirstCommentNext, false) && isForward && !comments.empty()) {
+        showComment(*comments.front());
+        return;
+    }
     const project::Round* inHand = project::roundInHand(project);
     std::vector<base::Id> doubted;
     if (inHand != nullptr) {
@@ -171,7 +218,8 @@ void MainWindow::goToOpenItem(bool isForward) {
     }
     const std::vector<base::Id> open = balancing::openBranches(project, doubted);
     if (open.empty()) {
-        sayNextStep();
+        // A comment on a pump or a round as a whole is at no valve.
+        comments.empty() ? sayNextStep() : showComment(*comments.front());
         return;
     }
     const auto order = project.tree().walkingOrder();
@@ -191,19 +239,17 @@ void MainWindow::goToOpenItem(bool isForward) {
             break;
         }
     }
+    const auto comment = std::find_if(comments.begin(), comments.end(),
+                                      [&](const project::Comment* one) { return one->branch == target; });
+    if (comment != comments.end()) {
+        showComment(**comment);
+        return;
+    }
     if (place() != Review) {
         showPlace(Walk);
     }
     m_bridge.selectBranch(target);
     place() == Review ? review()->showBranch(target) : walk()->showBranch(target);
-    for (const project::Comment& comment : project.comments()) {
-        if (comment.branch == target && !comment.answers && !comment.isResolved) {
-            raise(base::Fault{&kCommentHere,
-                              balancing::placeText(project, comment, text::wording()),
-                              {comment.person, comment.text}});
-            return;
-        }
-    }
     const bool isDoubted = std::find(doubted.begin(), doubted.end(), target) != doubted.end();
     isDoubted ? raise(doubtfulAt(m_advisor, project, target)->why) : tellUnread(target);
 }

@@ -31,7 +31,21 @@ void MainWindow::connectWalkCommands() {
     // What is typed anywhere belongs to the round that is about to be closed.
     onWalkOnceStored(m_commands->closeRound, &WalkPlace::beginClosing);
     onWalkOnceStored(m_commands->notTurned, &WalkPlace::markNotTurned);
-    onWalk(m_commands->note, &WalkPlace::editNote);
+    connect(m_commands->note, &QAction::triggered, this, [this] {
+        // Who was adjusting the valve goes on with it.
+        const bool isAdjusting = place() == Adjust;
+        if (place() != Walk) {
+            showPlace(Walk);
+        }
+        walk()->editNote();
+        disconnect(m_backFromNote);
+        if (isAdjusting) {
+            m_backFromNote = connect(walk(), &WalkPlace::noteDone, this, [this] {
+                disconnect(m_backFromNote);
+                showPlace(Adjust);
+            });
+        }
+    });
     onWalk(m_commands->cannotRead, &WalkPlace::recordNotReadable);
     onWalk(m_commands->convergence, &WalkPlace::toggleConvergence);
 }
@@ -73,6 +87,7 @@ void MainWindow::connectAdjustCommands() {
     onAdjust(m_commands->readShutValve, &AdjustPlace::readShutValve);
     onAdjust(m_commands->takeAdvice, &AdjustPlace::takeAdvice);
     onAdjust(m_commands->advice, &AdjustPlace::goToAdvice);
+    onAdjust(m_commands->advisedOrder, &AdjustPlace::restoreOrder);
     connect(m_commands->tableTwin, &QAction::triggered, this, [this] {
         place() == Pump     ? pump()->toggleTable()
         : place() == Review ? review()->toggleTable()

@@ -15,6 +15,7 @@
 #include "core/balancing/review_steps.h"
 #include "core/balancing/walk.h"
 #include "core/balancing/walk_progress.h"
+#include "core/pump_room/test_entry.h"
 #include "core/workbook/workbook.h"
 
 #include "ui/opening.h"
@@ -38,6 +39,10 @@ inline constexpr base::MessageForm kClosedCorrected{
     "round {1} is closed, so this corrects its reading and the old value stays in the history; for new "
     "readings "
     "take it back (Ctrl+Z) and open the next round (Ctrl+Shift+N)"};
+inline constexpr base::MessageForm kBackCorrected{
+    "round_back_corrected",
+    "round {1} was sent back, so this corrects its reading and the old value stays in the history; say why "
+    "in a note (Ctrl+M)"};
 inline constexpr base::MessageForm kNobodyChosen{
     "nobody_chosen",
     "no person is chosen at this desk, so readings name nobody; choose one in the menu Round, Person"};
@@ -104,6 +109,9 @@ class WorkbookBridge : public QObject {
     const balancing::WalkProgress& walkProgress() const;
     /// The last round where it is open; null otherwise.
     const project::Round* openRoundOrNull() const;
+    /// The last round where what was read in it can still be changed: open, closed, or sent back; null
+    /// otherwise.
+    const project::Round* roundToCorrectOrNull() const;
 
     /// Raises the fault of an outcome as a message. Whether there was none.
     bool tell(const base::Outcome& outcome);
@@ -167,8 +175,9 @@ class WorkbookBridge : public QObject {
     balancing::ReviewContext reviewContext() const;
 
     /// Opens the next round; a witness round draws its sample by chance. `readiness`: "name: reason" for a
-    /// survey that begins before the loop is ready.
-    base::Outcome openRound(project::RoundKind kind, const QString& readiness = {});
+    /// survey that begins before the loop is ready. `speeds`: read at the pumps as it is opened.
+    base::Outcome openRound(project::RoundKind kind, const QString& readiness = {},
+                            const std::vector<pump_room::ReadSpeed>& speeds = {});
     base::Outcome closeRound();
     /// Stores what was typed as the dp of a branch in the open round: digits with an optional unit. Only text
     /// that is no number is refused. Nothing typed, or the value that stands already, changes nothing.

@@ -1,6 +1,7 @@
 // Intents of a round: opening and closing it, storing, correcting and explaining readings.
 
 #include "core/balancing/adjusting.h"
+#include "core/balancing/locked_note.h"
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/witness.h"
@@ -41,6 +42,11 @@ base::Result<const project::Round*> WorkbookBridge::roundForReadings() const {
     return last;
 }
 
+const project::Round* WorkbookBridge::roundToCorrectOrNull() const {
+    const auto round = roundForReadings();
+    return round && !isReadOnly() ? *round : nullptr;
+}
+
 base::Outcome WorkbookBridge::applyMade(const std::function<Made(const project::Round&)>& make) {
     return guarded([&]() -> base::Outcome {
         const auto round = roundForReadings();
@@ -60,10 +66,11 @@ balancing::ReviewContext WorkbookBridge::reviewContext() const {
     return {chosen != nullptr ? chosen->name : m_desk.person, m_desk.ids, now()};
 }
 
-base::Outcome WorkbookBridge::openRound(project::RoundKind kind, const QString& readiness) {
+base::Outcome WorkbookBridge::openRound(project::RoundKind kind, const QString& readiness,
+                                        const std::vector<pump_room::ReadSpeed>& speeds) {
     return guarded([&]() -> base::Outcome {
         const auto seed = static_cast<std::uint32_t>(m_desk.ids.next().words()[1]);
-        const Made edit =
+        Made edit =
             kind == project::RoundKind::Witness
                 ? balancing::openWitnessRound(project(), seed,
                                               quantity::Ratio::si(balancing::kUsualSampleFraction), context())
@@ -71,6 +78,7 @@ base::Outcome WorkbookBridge::openRound(project::RoundKind kind, const QString& 
         if (!edit) {
             return edit.fault();
         }
+        pump_room::addSpeeds(project(), *edit, speeds, context());
         return apply(*edit);
     });
 }
@@ -249,7 +257,10 @@ base::Outcome WorkbookBridge::toggleDoubtful(const base::Id& branch) {
 
 base::Outcome WorkbookBridge::setNote(const base::Id& branch, const QString& note) {
     return editReading(branch, [&](const project::Reading& reading) {
-        return balancing::setNote(project(), reading.id, note.trimmed().toStdString());
+        std::string words = note.trimmed().toStdString();
+        return project().rounds().at(reading.round).state == project::RoundState::Open
+                   ? balancing::setNote(project(), reading.id, std::move(words))
+                   : Made(balancing::noteAnew(project(), reading.id, std::move(words), m_desk.ids));
     });
 }
 

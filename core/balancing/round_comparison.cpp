@@ -27,11 +27,17 @@ std::unordered_map<Id, std::vector<Correction>> correctionsOf(const Project& pro
         if (reading.status == project::ReadingStatus::Standing) {
             continue;
         }
-        const auto replacement = replacedBy.find(reading.id);
+        auto replacement = replacedBy.find(reading.id);
         if (replacement == replacedBy.end()) {
             found[reading.branch].push_back({reading.id, std::nullopt});
         } else if (isCorrection(reading, *replacement->second)) {
-            found[reading.branch].push_back({reading.id, replacement->second->id});
+            // What was said of the new value later stands with the last of the same reading.
+            const Reading* last = replacement->second;
+            while ((replacement = replacedBy.find(last->id)) != replacedBy.end() &&
+                   !isCorrection(*last, *replacement->second)) {
+                last = replacement->second;
+            }
+            found[reading.branch].push_back({reading.id, last->id});
         }
     }
     return found;
@@ -81,7 +87,21 @@ double sortedBy(const ComparedBranch& row, ComparisonOrder order) {
 }  // namespace
 
 bool isCorrection(const Reading& earlier, const Reading& later) {
+    const bool isSameAct = isSameValue(&earlier, &later) && earlier.setting == later.setting &&
+                           !isOtherInstrument(&earlier, &later) && earlier.person == later.person &&
+                           earlier.time == later.time;
+    if (isSameAct) {
+        return false;
+    }
     return hasContent(earlier) || (earlier.setting && later.setting && earlier.setting != later.setting);
+}
+
+std::size_t correctionCount(const Project& project, const Id& round) {
+    std::size_t count = 0;
+    for (const auto& [branch, corrections] : correctionsOf(project, round)) {
+        count += corrections.size();
+    }
+    return count;
 }
 
 std::vector<ComparedBranch> compareRounds(const Project& project, const Assessment& before,

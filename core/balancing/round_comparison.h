@@ -16,8 +16,12 @@ struct Correction {
 };
 
 /// Whether `later`, which supersedes `earlier`, corrects a value of it: what was read, or the setting. What
-/// adds a reading to a setting that was entered alone corrects nothing.
+/// adds a reading to a setting that was entered alone corrects nothing, nor what only says more of the same
+/// reading (noteAnew).
 bool isCorrection(const project::Reading& earlier, const project::Reading& later);
+
+/// How many readings of a round were corrected or struck.
+std::size_t correctionCount(const project::Project& project, const Id& round);
 
 /// One branch in both rounds. Absent means: not read in that round.
 struct ComparedBranch {

@@ -108,11 +108,20 @@ std::optional<Instant> beginOf(const Project& project, const Id& round) {
 }
 
 std::vector<const Comment*> openComments(const Project& project, const Id& round) {
+    std::vector<const Comment*> open = openComments(project);
+    std::erase_if(open, [&](const Comment* comment) { return comment->round != round; });
+    return open;
+}
+
+std::vector<const Comment*> openComments(const Project& project) {
     std::vector<const Comment*> open;
     for (const Comment& comment : project.comments()) {
-        if (comment.round == round && !comment.answers && !comment.isResolved) {
+        if (!comment.answers && !comment.isResolved) {
             open.push_back(&comment);
         }
+    }
+    if (open.empty()) {
+        return open;
     }
     const auto order = project.tree().walkingOrder();
     const auto rank = [&](const Comment* comment) {

@@ -46,6 +46,8 @@ std::optional<Instant> beginOf(const Project& project, const Id& round);
 /// First comments of a round that are not resolved, along the walking order, then those on pumps and on the
 /// round as a whole.
 std::vector<const Comment*> openComments(const Project& project, const Id& round);
+/// The same of all rounds of the job, and of none.
+std::vector<const Comment*> openComments(const Project& project);
 
 /// The answers to a comment, in order of entry.
 std::vector<const Comment*> answersTo(const Project& project, const Id& comment);

@@ -1,7 +1,9 @@
 #include "core/pump_room/test_entry.h"
 
 #include <algorithm>
+#include <variant>
 
+#include "core/base/expects.h"
 #include "core/project/edit_label.h"
 #include "core/project/names.h"
 
@@ -64,6 +66,46 @@ PumpReading testReadingToFill(const Project& project, const Id& round, const Id&
     reading.person = context.person;
     reading.instrument = lastGaugeOf(project, pump);
     return reading;
+}
+
+std::optional<quantity::Measured<quantity::RotationalSpeed>> lastRunningSpeed(const Project& project,
+                                                                              const Id& pump) {
+    const auto rounds = project.roundsByNumber();
+    for (auto at = rounds.rbegin(); at != rounds.rend(); ++at) {
+        const PumpReading* newest = nullptr;
+        for (const std::size_t index : project.pumpReadingsOf(project.rounds()[*at].id)) {
+            const PumpReading& reading = project.pumpReadings()[index];
+            // A pump at rest has none, and one that is shut or throttled is not run so.
+            const bool isAsItRuns = reading.point == project::PumpPoint::Running ||
+                                    reading.point == project::PumpPoint::FullOpen ||
+                                    reading.point == project::PumpPoint::Final;
+            if (reading.pump == pump && reading.status == project::ReadingStatus::Standing && reading.speed &&
+                isAsItRuns && (newest == nullptr || reading.sequence >= newest->sequence)) {
+                newest = &reading;
+            }
+        }
+        if (newest != nullptr) {
+            return newest->speed;
+        }
+    }
+    return project.pumps().at(pump).speed;
+}
+
+void addSpeeds(const Project& project, project::Edit& opening, const std::vector<ReadSpeed>& speeds,
+               balancing::WalkContext context) {
+    const auto made = std::find_if(
+        opening.put.begin(), opening.put.end(),
+        [](const project::AnyRecord& record) { return std::holds_alternative<project::Round>(record); });
+    EXPECTS(made != opening.put.end());
+    const Id round = std::get<project::Round>(*made).id;
+    int sequence = 0;
+    for (const ReadSpeed& read : speeds) {
+        PumpReading reading =
+            testReadingToFill(project, round, read.pump, project::PumpPoint::Running, context);
+        reading.sequence = ++sequence;
+        reading.speed = read.speed;
+        opening.put.emplace_back(std::move(reading));
+    }
 }
 
 project::Edit storeTestReading(const Project& project, PumpReading reading, bool isAdded,

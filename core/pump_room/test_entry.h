@@ -2,6 +2,9 @@
 // (test_sheet.h).
 #pragma once
 
+#include <optional>
+#include <vector>
+
 #include "core/balancing/walk.h"
 #include "core/project/edit.h"
 #include "core/project/project.h"
@@ -21,6 +24,22 @@ const project::PumpReading* testReading(const project::Project& project, const I
 /// this pump was read with last.
 project::PumpReading testReadingToFill(const project::Project& project, const Id& round, const Id& pump,
                                        project::PumpPoint point, balancing::WalkContext context);
+
+/// A speed that was read at a pump as it runs.
+struct ReadSpeed {
+    Id pump;
+    quantity::Measured<quantity::RotationalSpeed> speed;
+};
+
+/// The speed at which a pump was read last as it runs, in whatever round and point of its test; without one
+/// the rated speed. Nothing where neither is known.
+std::optional<quantity::Measured<quantity::RotationalSpeed>> lastRunningSpeed(const project::Project& project,
+                                                                              const Id& pump);
+
+/// Adds speeds to the edit that opens a round (balancing::openRound), each as a reading of its pump as it
+/// runs, so that both are one step.
+void addSpeeds(const project::Project& project, project::Edit& opening, const std::vector<ReadSpeed>& speeds,
+               balancing::WalkContext context);
 
 /// The value that was changed, for the label of the action: its field in English, and what it is now.
 struct TestedValue {

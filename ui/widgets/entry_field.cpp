@@ -89,10 +89,11 @@ void EntryField::restore() {
 void EntryField::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         takeOffered();
+        event->accept();
         if (commit()) {
             selectAll();
+            emit returnPressed();
         }
-        event->accept();
         return;
     }
     if (event->key() == Qt::Key_Escape) {

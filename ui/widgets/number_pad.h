@@ -1,8 +1,10 @@
-// Keys for a hand in gloves: digits, point, Enter, one digit back, the mark that a valve cannot be read, and
-// steps of the setting. Says which key was touched; who types it says the window. Knows no workbook.
+// Keys for a hand in gloves: digits, point, Enter, one digit back, the mark that a valve cannot be read,
+// steps of the setting, and a note. Says which key was touched; who types it says the window. Knows no
+// workbook.
 #pragma once
 
 #include <QPushButton>
+#include <QRect>
 #include <QWidget>
 #include <vector>
 
@@ -25,9 +27,10 @@ class NumberPad : public QWidget {
 
     explicit NumberPad(QWidget* parent = nullptr);
 
-    /// `isTight`: as on a small screen, the least keys with the least gaps.
-    void setMetrics(const theme::Metrics& metrics, bool isTight);
-    /// The height of a tight pad, device-independent pixels.
+    /// `isTight`: as on a small screen, the least keys with the least gaps. `isLow`: four rows of five
+    /// columns in place of five of four.
+    void setMetrics(const theme::Metrics& metrics, bool isTight, bool isLow);
+    /// The height of a tight and low pad, device-independent pixels.
     static int leastHeight();
     /// The key that says `text`, or the one with that accessible name; null where there is none.
     QPushButton* keyOf(const QString& text) const;
@@ -37,9 +40,20 @@ class NumberPad : public QWidget {
     void keyTouched(int key, const QString& text);
     /// The setting of the valve in hand is to go one step up (1) or down (-1).
     void settingStepped(int steps);
+    /// A note on the valve in hand is to be written.
+    void noteWanted();
 
   private:
+    /// Where a key lies: column, row, and how many of each.
+    struct Cells {
+        QRect high;
+        QRect low;
+    };
+    void putInPlace(bool isLow);
+
     std::vector<QPushButton*> m_keys;
+    std::vector<Cells> m_cells;  ///< beside them
+    bool m_isLow = false;
 };
 
 }  // namespace ww::ui

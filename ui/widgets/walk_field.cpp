@@ -1,5 +1,7 @@
 #include "ui/widgets/walk_field.h"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QKeyEvent>
 #include <optional>
 
@@ -35,6 +37,10 @@ std::optional<WalkField::Way> wayOf(const QKeyEvent& event) {
 
 }  // namespace
 
+bool WalkField::isColumn(const QString& text) {
+    return text.trimmed().contains('\n');
+}
+
 void WalkField::keyPressEvent(QKeyEvent* event) {
     const auto way = wayOf(*event);
     if (!way) {
@@ -64,10 +70,13 @@ bool WalkField::event(QEvent* event) {
         event->accept();
         return true;
     }
-    // While nothing is typed the chords of the program come before those of the field.
-    if (event->type() == QEvent::ShortcutOverride && !isTyped()) {
+    // While nothing is typed the chords of the program come before those of the field; a column of values is
+    // pasted by the program always, as it does not fit into one field.
+    if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);
-        if (key->modifiers().testFlag(Qt::ControlModifier)) {
+        const bool isColumnPasted =
+            key->matches(QKeySequence::Paste) && isColumn(QApplication::clipboard()->text());
+        if (isColumnPasted || (!isTyped() && key->modifiers().testFlag(Qt::ControlModifier))) {
             event->ignore();
             return true;
         }

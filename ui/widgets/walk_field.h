@@ -15,6 +15,9 @@ class WalkField : public EntryField {
 
     using EntryField::EntryField;
 
+    /// Whether a text has several lines: the values of several valves.
+    static bool isColumn(const QString& text);
+
   signals:
     /// The value is stored, or nothing was typed: the hand goes this way.
     void gone(ww::ui::WalkField::Way way);

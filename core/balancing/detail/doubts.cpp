@@ -5,6 +5,8 @@
 
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/meter_units.h"
+#include "core/base/term.h"
 #include "core/curve/valve_flow.h"
 #include "core/project/calibration.h"
 #include "core/project/setting_text.h"
@@ -68,6 +70,51 @@ void doubtValve(const Project& project, const RoundNumbers& numbers, std::size_t
     }
 }
 
+/// The mark of the scale at which the flow expected here makes a dp that can be read: the smaller of the flow
+/// as read and the one of expectedDp(). Nothing where the valve stands there already, or has no such mark.
+std::optional<Setting> settingToRead(const Project& project, const RoundNumbers& numbers, std::size_t index,
+                                     PressureDifference minimum) {
+    const Branch& branch = project.branches()[index];
+    const curve::ValveCharacteristic* curve = project.characteristicOf(branch);
+    const auto setting = settingRead(project, branch, numbers.readings[index], numbers.earlier[index]);
+    if (curve == nullptr || !setting || !curve->covers(*setting)) {
+        return std::nullopt;
+    }
+    const PressureDifference read = numbers.readings[index].dpMean;
+    const auto expected = expectedDp(project, numbers, index);
+    const PressureDifference dp = expected && (read.si() <= 0 || expected->dp < read) ? expected->dp : read;
+    const curve::FlowCoefficient stands = curve->coefficient(*setting);
+    if (dp.si() <= 0 || dp >= minimum || stands.si() <= 0) {
+        return std::nullopt;
+    }
+    const quantity::Density density = project.fluid().density();
+    const auto wanted =
+        curve->settingFor(curve::coefficientNeeded(curve::valveFlow(stands, dp, density), minimum, density));
+    if (!wanted) {
+        return std::nullopt;
+    }
+    constexpr double kOnMark = 1e-6;
+    const double step = scaleDivisionFraction(project.valves().at(*branch.valve).scale);
+    const Setting mark = Setting::si(std::floor(wanted->si() / step + kOnMark) * step);
+    return curve->covers(mark) && curve->coefficient(mark).si() > 0 ? std::optional(mark) : std::nullopt;
+}
+
+/// What is said of a dp whose flow is a range.
+void doubtReadable(const Project& project, const RoundNumbers& numbers, std::size_t index,
+                   const Instrument* instrument, ReadingDoubts& out) {
+    const Measured<PressureDifference>& dp = *out.reading.dp;
+    const BranchResult& result = numbers.branches[index];
+    const PressureDifference minimum =
+        readableMinimum(out.branch, project.valves().find(*out.branch.valve), instrument);
+    std::vector<std::string> arguments{dp.text(), dpIn(dp.unit, minimum, project.fluid().density()),
+                                       flowText(project, *result.flowLow),
+                                       flowText(project, *result.flowHigh)};
+    const auto setting = settingToRead(project, numbers, index, minimum);
+    arguments.push_back(setting ? base::term("to ") + settingText(project, out.branch, *setting)
+                                : base::term("further"));
+    out.add(kUnderReadable, std::move(arguments), Severity::Warning);
+}
+
 void doubtDp(const Project& project, const RoundNumbers& numbers, std::size_t index,
              const Instrument* instrument, ReadingDoubts& out) {
     const Measured<PressureDifference>& dp = *out.reading.dp;
@@ -86,12 +133,7 @@ void doubtDp(const Project& project, const RoundNumbers& numbers, std::size_t in
     doubtValve(project, numbers, index, out);
     doubtSize(project, numbers, index, out);
     if (result.source == FlowSource::Range) {
-        const project::ValveModel* valve = project.valves().find(*out.branch.valve);
-        const PressureDifference minimum = readableMinimum(out.branch, valve, instrument);
-        out.add(kUnderReadable,
-                {dp.text(), dpIn(dp.unit, minimum, project.fluid().density()),
-                 flowText(project, *result.flowLow), flowText(project, *result.flowHigh)},
-                Severity::Warning);
+        doubtReadable(project, numbers, index, instrument, out);
     }
 }
 

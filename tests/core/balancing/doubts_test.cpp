@@ -138,6 +138,20 @@ TEST(Doubts, underTheReadableMinimum) {
     // 0.6 +- 2 x 0.1 kPa at Kv 8.
     EXPECT_NEAR(a.branches[0].flowLow->in(quantity::Unit::CubicMetrePerHour), 8 * std::sqrt(0.004), 0.001);
     EXPECT_NEAR(a.branches[0].flowHigh->in(quantity::Unit::CubicMetrePerHour), 8 * std::sqrt(0.008), 0.001);
+    // Kv 8 sqrt(0.6/1) = 6.20 passes that flow at 1 kPa; the table tells the setting, the mark below is said.
+    const auto& curve = *job.project().characteristicOf(job.project().branches()[0]);
+    const double exact = curve.settingFor(curve::FlowCoefficient::si(8 * std::sqrt(0.6)))->si();
+    const std::string mark = base::Decimal::fromNumber(std::floor(exact * 10) / 10, 1).text();
+    EXPECT_TRUE(base::english(findingOf(a, kUnderReadable)->fault)
+                    .find("; close the valve to " + mark + " to read") != std::string::npos)
+        << base::english(findingOf(a, kUnderReadable)->fault);
+    // Nothing flows, as far as was read: no setting makes that readable.
+    FieldJob still = flatLoop(1);
+    still.round(RoundKind::Survey);
+    still.dp("A", "0", "4");
+    const Assessment none = assessNewest(still);
+    ASSERT_NE(findingOf(none, kUnderReadable), nullptr);
+    EXPECT_EQ(findingOf(none, kUnderReadable)->fault.arguments[4], "further");
     // The valve's own table may ask for more.
     FieldJob strict = flatLoop(1);
     strict.change(strict.project().valves()[0],

@@ -5,6 +5,9 @@
 
 #include <algorithm>
 
+#include "core/balancing/locked_note.h"
+#include "core/balancing/round_facts.h"
+#include "core/balancing/standing_readings.h"
 #include "tests/core/balancing/small_loop.h"
 
 namespace ww::balancing {
@@ -63,6 +66,63 @@ TEST(RoundComparison, findsExactlyWhatChanged) {
             EXPECT_EQ(row.corrections.front().replacement, correction.id);
         }
     }
+}
+
+TEST(RoundComparison, countsWhoReadARoundAndWhatBecameOfIt) {
+    FieldJob job = flatLoop(3);
+    const base::Id meter = job.instrument("1", "");
+    const base::Id round = job.round(project::RoundKind::Survey);
+    const base::Id old = job.dp("A", "24.0", "4");
+    const base::Id kept = job.dp("B", "25.0", "4");
+    job.dp("C", "25.0", "4");
+    project::Person person;
+    person.id = job.ids().next();
+    person.name = "A. Fields";
+    job.project().put(person);
+    job.change(job.project().readings().at(kept), [&](project::Reading& reading) {
+        reading.person = person.id;
+        reading.reason = "strainer dirty";
+    });
+    const base::Id fresh = job.dp("A", "25.0", "4");
+    job.change(job.project().readings().at(old),
+               [](project::Reading& reading) { reading.status = project::ReadingStatus::Superseded; });
+    job.change(job.project().readings().at(fresh),
+               [&](project::Reading& reading) { reading.supersedes = old; });
+    EXPECT_EQ(correctionCount(job.project(), round), 1U);
+    const RoundFacts facts = roundFacts(job.project(), assess(job.project(), round));
+    EXPECT_EQ(facts.readers, std::vector<std::string>{"A. Fields"});
+    EXPECT_EQ(facts.meters, std::vector<std::string>{job.project().instruments().at(meter).tag});
+    EXPECT_EQ(facts.doubtful, 1U) << "kept with a reason";
+    EXPECT_EQ(facts.corrected, 1U);
+}
+
+TEST(RoundComparison, aNoteToALockedReadingIsItsWhyAndCorrectsNothing) {
+    FieldJob job = flatLoop(1);
+    const base::Id round = job.round(project::RoundKind::Survey, project::RoundState::SentBack);
+    const base::Id old = job.dp("A", "2.4", "4");
+    const base::Id fresh = job.dp("A", "24.0", "4");
+    job.change(job.project().readings().at(old),
+               [](project::Reading& reading) { reading.status = project::ReadingStatus::Superseded; });
+    job.change(job.project().readings().at(fresh),
+               [&](project::Reading& reading) { reading.supersedes = old; });
+    for (const char* note : {"lost a digit", "lost a digit, twice"}) {
+        const project::Reading* counting =
+            countingReading(job.project(), round, job.project().branches()[0].id);
+        const project::Edit edit = noteAnew(job.project(), counting->id, note, job.ids());
+        ASSERT_EQ(edit.put.size(), 2U);
+        for (const project::AnyRecord& record : edit.put) {
+            job.project().put(std::get<project::Reading>(record));
+        }
+    }
+    const project::Reading& noted = *countingReading(job.project(), round, job.project().branches()[0].id);
+    EXPECT_EQ(noted.dp->digits.text(), "24.0");
+    EXPECT_TRUE(noteAnew(job.project(), noted.id, noted.note, job.ids()).put.empty());
+    const Assessment all = assess(job.project(), round);
+    const auto rows = compareRounds(job.project(), all, all);
+    ASSERT_EQ(rows.size(), 1U);
+    ASSERT_EQ(rows[0].corrections.size(), 1U);
+    EXPECT_EQ(rows[0].corrections[0].reading, old);
+    EXPECT_EQ(rows[0].corrections[0].replacement, noted.id);
 }
 
 TEST(RoundComparison, aReadingThatCompletesASettingEnteredAloneCorrectsNothing) {

@@ -38,6 +38,35 @@ TEST(Review, aRoundBeginsWithItsEarliestReadingElseWithItsOpening) {
     EXPECT_FALSE(beginOf(job.project(), round).has_value());
 }
 
+TEST(Review, openCommentsOfAllRoundsStandAlongTheRoute) {
+    FieldJob job = flatLoop(3);
+    const Id first = job.round(RoundKind::Survey);
+    const Id second = job.round(RoundKind::Adjusting);
+    const auto comment = [&](const char* text, std::optional<Id> round, const char* tag) {
+        Comment made;
+        made.id = job.ids().next();
+        made.text = text;
+        made.round = round;
+        made.branch = tag != nullptr ? std::optional(job.project().branchTagged(tag)->id) : std::nullopt;
+        job.project().put(made);
+        return made.id;
+    };
+    comment("round", second, nullptr);
+    comment("c", first, "C");
+    comment("a", second, "A");
+    const Id done = comment("done", second, "B");
+    job.change(job.project().comments().at(done), [](Comment& made) { made.isResolved = true; });
+    const auto words = [](const std::vector<const Comment*>& comments) {
+        std::vector<std::string> texts;
+        for (const Comment* one : comments) {
+            texts.push_back(one->text);
+        }
+        return texts;
+    };
+    EXPECT_EQ(words(openComments(job.project())), (std::vector<std::string>{"a", "c", "round"}));
+    EXPECT_EQ(words(openComments(job.project(), second)), (std::vector<std::string>{"a", "round"}));
+}
+
 TEST(Review, whoReadOrSentARoundTookPartInIt) {
     FieldJob job = flatLoop(2);
     const auto person = [&](const char* name, PersonRole role) {

@@ -55,6 +55,48 @@ TEST_F(TestEntry, aNewPointTakesTheGaugeOfThePump) {
     EXPECT_EQ(stored.status, project::ReadingStatus::Standing);
 }
 
+TEST_F(TestEntry, theSpeedLastReadIsThatOfAPumpAsItRuns) {
+    const auto rpm = [](const char* digits) {
+        return quantity::measured<quantity::RotationalSpeed>(*base::Decimal::parse(digits),
+                                                             quantity::Unit::RevolutionPerMinute);
+    };
+    for (const PumpReading& reading :
+         std::vector<PumpReading>(m_project.pumpReadings().begin(), m_project.pumpReadings().end())) {
+        PumpReading changed = reading;
+        changed.speed.reset();
+        m_project.put(changed);
+    }
+    EXPECT_EQ(lastRunningSpeed(m_project, m_pump), m_project.pumps()[0].speed) << "nobody read one: rated";
+    const auto type = [&](PumpPoint point, const char* digits) {
+        PumpReading reading = testReadingToFill(m_project, m_round, m_pump, point, context());
+        reading.speed = rpm(digits);
+        carryOut(storeTestReading(m_project, reading, true, {"speed", digits}, context()));
+    };
+    type(PumpPoint::Running, "1300");
+    type(PumpPoint::Shutoff, "1400");
+    EXPECT_EQ(lastRunningSpeed(m_project, m_pump), rpm("1300"));
+}
+
+TEST_F(TestEntry, speedsReadWhileARoundIsOpenedAreOneStepWithIt) {
+    project::Round last = *m_project.lastRound();
+    last.state = project::RoundState::Closed;
+    m_project.put(last);
+    auto edit = balancing::openRound(m_project, project::RoundKind::Adjusting, context());
+    ASSERT_TRUE(edit.ok());
+    const auto speed = quantity::measured<quantity::RotationalSpeed>(*base::Decimal::parse("1350"),
+                                                                     quantity::Unit::RevolutionPerMinute);
+    addSpeeds(m_project, *edit, {{m_pump, speed}}, context());
+    for (const project::AnyRecord& record : edit->put) {
+        std::visit([&](const auto& value) { m_project.put(value); }, record);
+    }
+    const PumpReading* stored = testReading(m_project, m_project.lastRound()->id, m_pump, PumpPoint::Running);
+    ASSERT_NE(stored, nullptr);
+    EXPECT_EQ(stored->speed, speed);
+    EXPECT_FALSE(stored->gaugeRise.has_value());
+    EXPECT_EQ(stored->time->date(), "2026-03-05");
+    EXPECT_EQ(edit->label, "open round " + std::to_string(m_project.lastRound()->number));
+}
+
 TEST_F(TestEntry, addingCompletesAndChangingSupersedes) {
     const PumpReading first = typeRise(PumpPoint::FullOpen, "90", true);
     PumpReading more = testReadingToFill(m_project, m_round, m_pump, PumpPoint::FullOpen, context());

@@ -267,7 +267,7 @@ TEST(Access, commandsSayWhatTheyDo) {
         "Redo", "Cut",    "Copy",  "Paste",    "Find",   "Write",  "Show",    "Go",     "Read",
         "Take", "Mark",   "List",  "Record",   "Add",    "Adjust", "Hold",    "Change", "Switch",
         "Make", "Reset",  "Enter", "Test",     "Try",    "Sign",   "Compare", "Verify", "Use",
-        "Move", "Import", "Print", "Practice", "Send",   "Accept", "Set"};
+        "Move", "Import", "Print", "Practice", "Send",   "Accept", "Set",     "Restore"};
     for (const QAction* action : desk.window.commands().all()) {
         QString words = action->text();
         words.remove('&');

@@ -2,6 +2,7 @@
 // asks for 24 px and 2.5.5 for 44 px; 48 px with 8 px between them is common practice for touch.
 #include <gtest/gtest.h>
 
+#include <QClipboard>
 #include <QMenuBar>
 #include <QPushButton>
 
@@ -131,6 +132,71 @@ TEST(ValveCard, comesAndGoesWithTheSizeOfTheWindow) {
     EXPECT_EQ(desk.window.place(), MainWindow::Adjust);
 }
 
+TEST(ValveCard, aPastedColumnFillsTheRouteAndOneNumberTheField) {
+    DeskWindow desk;
+    resizeTo(desk, kCard);
+    const ValveCard& card = *desk.window.walk()->card();
+    desk.enter("20.5");
+    QGuiApplication::clipboard()->setText("21.5\n");
+    desk.key(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(card.dp()->text().trimmed(), "21.5");
+    EXPECT_EQ(desk.stored("B-02"), "") << "it waits for Enter";
+    // Also while something is typed, which the column takes the place of.
+    QGuiApplication::clipboard()->setText("30.1\r\n30.2\r\n\r\n30.4\r\n");
+    desk.key(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(desk.stored("B-02"), "30.1 kPa");
+    EXPECT_EQ(desk.stored("B-03"), "30.2 kPa");
+    EXPECT_EQ(desk.stored("B-04"), "");
+    EXPECT_EQ(desk.stored("B-05"), "30.4 kPa");
+    EXPECT_EQ(desk.currentTag(), "B-06");
+    EXPECT_TRUE(card.dp()->hasFocus());
+    EXPECT_TRUE(desk.window.walk()->drafts().empty());
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.storedCount(), 1) << "one step";
+    // A column with a value that is none stores nothing and says where.
+    desk.window.walk()->showBranch(desk.project().branchTagged("B-02")->id);
+    desk.window.walk()->takeFocus();
+    QGuiApplication::clipboard()->setText("30.1\n3..2");
+    desk.key(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(desk.storedCount(), 1);
+    EXPECT_TRUE(desk.window.notice().startsWith("B-03")) << desk.window.notice().toStdString();
+}
+
+TEST(ValveCard, leadsToAdjustWithTheValveInHand) {
+    DeskWindow desk;
+    resizeTo(desk, kCard);
+    desk.enter("20.5");
+    QPushButton* adjust = nullptr;
+    for (QPushButton* button : desk.window.walk()->card()->findChildren<QPushButton*>()) {
+        adjust = button->text().remove('&') == "Adjust" ? button : adjust;
+    }
+    ASSERT_NE(adjust, nullptr);
+    EXPECT_EQ(adjust->visibleRegion().boundingRect(), adjust->rect()) << "in sight";
+    adjust->click();
+    EXPECT_EQ(desk.window.place(), MainWindow::Adjust);
+    EXPECT_EQ(desk.bridge().selectedBranch(), desk.project().branchTagged("B-02")->id);
+}
+
+TEST(LargeTargets, thePadWritesANoteAndLeadsBackToAdjust) {
+    DeskWindow desk;
+    desk.window.commands().largeTargets->trigger();
+    resizeTo(desk, kLaptop);
+    desk.enter("20.5");
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    for (const auto place : {MainWindow::Walk, MainWindow::Adjust}) {
+        desk.window.showPlace(place);
+        QTest::qWait(30);
+        ASSERT_TRUE(desk.window.pad()->isVisible());
+        QTest::mouseClick(desk.window.pad()->keyOf("Write a note"), Qt::LeftButton);
+        ASSERT_EQ(QApplication::focusWidget()->accessibleName(), "Note to this reading");
+        desk.enter(place == MainWindow::Walk ? "lagging off" : "tight handle");
+        EXPECT_EQ(desk.window.place(), place) << "where it was begun";
+    }
+    const auto* reading = balancing::countingReading(desk.project(), desk.project().lastRound()->id,
+                                                     desk.project().branchTagged("B-01")->id);
+    EXPECT_EQ(reading->note, "tight handle");
+}
+
 TEST(LargeTargets, areLargeAndApartOnEveryPage) {
     DeskWindow desk;
     desk.key(Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
@@ -159,7 +225,7 @@ TEST(LargeTargets, cardAndPadStandBesideOneAnotherInTheSmallestWindow) {
     };
     ASSERT_TRUE(QTest::qWaitFor([&] { return isWhole(*desk.window.pad()) && isWhole(*card.dp()); }, 3000));
     const auto keys = desk.window.pad()->findChildren<QPushButton*>();
-    EXPECT_EQ(keys.size(), 16);
+    EXPECT_EQ(keys.size(), 17);
     for (const QPushButton* key : keys) {
         EXPECT_TRUE(isWhole(*key)) << key->text().toStdString();
         EXPECT_GE(key->width(), 48) << key->text().toStdString();

@@ -34,6 +34,51 @@ TEST_F(AdjustDesk, theOrderStaysWhileTriesAreLogged) {
     EXPECT_TRUE(sortedBefore != sortedAfter || before == after);
 }
 
+TEST_F(AdjustDesk, theOrderIsChangedByAPersonAndStaysSo) {
+    const auto tags = [&] {
+        QStringList all;
+        for (int row = 0; row < place().advice()->model()->rowCount(); ++row) {
+            all << QString::fromStdString(
+                m_desk.project().branches().at(place().advice()->model()->branchAt(row)).tag);
+        }
+        return all;
+    };
+    const Commands& commands = m_desk.window.commands();
+    const QStringList advised = tags();
+    ASSERT_GT(advised.size(), 3);
+    EXPECT_FALSE(commands.advisedOrder->isEnabled()) << "it is the advised one";
+    EXPECT_EQ(commands.moveUp->text().remove('&'), "Move Valve Up the Working Order");
+    place().showBranch(idOf(advised[2].toStdString()));
+    m_desk.key(Qt::Key_Up, Qt::AltModifier | Qt::ShiftModifier);
+    QStringList changed = advised;
+    changed.move(2, 1);
+    EXPECT_EQ(tags(), changed);
+    EXPECT_TRUE(m_desk.window.notice().contains("number 2 of")) << m_desk.window.notice().toStdString();
+    EXPECT_TRUE(place().advice()->words().contains("changed here by hand"));
+    // What is held next follows it, and tries leave it as it is.
+    place().showBranch(idOf(advised[0].toStdString()));
+    m_desk.enter("30.0");
+    settle();
+    EXPECT_EQ(tags().first(3), changed.first(3));
+    place().holdAndNext();
+    EXPECT_EQ(place().valve().branch(), idOf(advised[2].toStdString()));
+    // In the table the row in hand is moved; the first goes no further.
+    place().goToAdvice();
+    ASSERT_TRUE(place().advice()->table()->hasFocus());
+    place().advice()->table()->setCurrentIndex(place().advice()->model()->index(1, AdviceModel::Tag));
+    m_desk.key(Qt::Key_Up, Qt::AltModifier | Qt::ShiftModifier);
+    EXPECT_EQ(tags().first(), advised[2]);
+    EXPECT_EQ(place().advice()->branchInHand(), idOf(advised[2].toStdString())) << "it stays in hand";
+    m_desk.key(Qt::Key_Up, Qt::AltModifier | Qt::ShiftModifier);
+    EXPECT_TRUE(m_desk.window.notice().contains("no further")) << m_desk.window.notice().toStdString();
+    ASSERT_TRUE(commands.advisedOrder->isEnabled());
+    m_desk.key(Qt::Key_B, Qt::ControlModifier | Qt::AltModifier);
+    EXPECT_NE(tags().first(), advised[2]);
+    EXPECT_FALSE(commands.advisedOrder->isEnabled());
+    m_desk.window.showPlace(MainWindow::System);
+    EXPECT_EQ(commands.moveUp->text().remove('&'), "Move Branch Up the Route");
+}
+
 TEST_F(AdjustDesk, afterARoundTheFirstOfTheOrderIsInHand) {
     m_desk.window.showPlace(MainWindow::Walk);
     ASSERT_TRUE(m_desk.bridge().openRound(project::RoundKind::Adjusting).ok());

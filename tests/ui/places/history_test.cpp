@@ -2,6 +2,9 @@
 // interaction design of this project.
 #include <gtest/gtest.h>
 
+#include <QPushButton>
+#include <QTableView>
+
 #include "core/workbook/cell_history.h"
 #include "tests/ui/support/desk_window.h"
 #include "ui/history_dialog.h"
@@ -29,6 +32,38 @@ TEST(History, listsEveryValueWithWhoAndWhen) {
     EXPECT_TRUE(dialog.values()->row(0).cells.join(' ').contains("21.2")) << "the newest stands first";
     EXPECT_TRUE(
         dialog.values()->headerData(4, Qt::Horizontal, Qt::DisplayRole).toString().contains("newest first"));
+}
+
+TEST(History, aValueIsUsedAgainAlsoInARoundThatIsClosed) {
+    DeskWindow desk({.terminals = 1});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "21.2").ok());
+    project::Round round = *desk.project().lastRound();
+    const auto useButton = [](const HistoryDialog& dialog) {
+        for (QPushButton* button : dialog.findChildren<QPushButton*>()) {
+            if (button->text().remove('&') == "Use This Value") {
+                return button;
+            }
+        }
+        return static_cast<QPushButton*>(nullptr);
+    };
+    for (const auto& [state, isTaken] :
+         {std::pair(project::RoundState::Closed, true), std::pair(project::RoundState::Sent, false)}) {
+        round.state = state;
+        round.sentBy = "A. Fields";
+        ASSERT_TRUE(desk.bridge().apply({"state", {round}, {}, true}).ok());
+        HistoryDialog dialog(desk.bridge(), branch);
+        ASSERT_NE(useButton(dialog), nullptr);
+        EXPECT_EQ(useButton(dialog)->isEnabled(), isTaken);
+        for (int row = 0; isTaken && row < dialog.values()->rowCount(); ++row) {
+            if (dialog.values()->row(row).cells.join(' ').contains("20.1")) {
+                dialog.findChild<QTableView*>()->setCurrentIndex(dialog.values()->index(row, 0));
+            }
+        }
+        useButton(dialog)->click();
+        EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
+    }
 }
 
 TEST(History, aSettingThatItsReadingCompletesIsNotStruck) {

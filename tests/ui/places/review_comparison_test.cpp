@@ -5,6 +5,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QListWidget>
 #include <QScrollArea>
 #include <QScrollBar>
 
@@ -34,7 +35,7 @@ std::vector<std::string> expectedRows(SeededRounds& desk, bool isChangedOnly) {
              SeededRounds::step(desk.ofTarget(tag, false), desk.ofTarget(tag, true)), seed.why,
              desk.whoOf(tag)});
         if (!seed.struckDp.isEmpty()) {
-            add({"", "4.0", seed.struckDp, "", "", desk.whoOf(tag)});
+            add({"", "4.0", seed.struckDp, "", "lost a digit", desk.whoOf(tag)});
         }
     }
     return rows;
@@ -133,6 +134,46 @@ TEST(ReviewPlace, saysHowManyReadingsChanged) {
         said << label->text();
     }
     EXPECT_TRUE(said.contains("9 of 12 readings changed")) << said.join('\n').toStdString();
+}
+
+TEST(ReviewPlace, tellsHowTheRoundInHandWasRead) {
+    SeededRounds desk;
+    ReviewPlace& place = *desk.window.review();
+    desk.window.showPlace(MainWindow::Review);
+    QCoreApplication::processEvents();
+    const auto* facts = support::named<QLabel>(place, "How the round was read");
+    ASSERT_NE(facts, nullptr);
+    // Doubtful: one is marked, two have a reason; one slip was corrected.
+    EXPECT_EQ(facts->text().toStdString(), "Round 2, by A. Fields, meter M-1, M-2, 3 doubtful, 1 corrected");
+    EXPECT_EQ(facts->visibleRegion().boundingRect(), facts->rect()) << "in sight";
+    place.showRound(desk.project().rounds()[0].id);
+    EXPECT_TRUE(facts->text().startsWith("Round 1, ")) << facts->text().toStdString();
+}
+
+TEST(ReviewPlace, aCommentOnARoundAsAWholeIsFoundToo) {
+    SeededRounds desk;
+    balancing::CommentPlace whole;
+    whole.round = desk.project().rounds()[0].id;
+    ASSERT_TRUE(desk.bridge()
+                    .apply(balancing::addComment(desk.project(), whole, "Which meter?",
+                                                 desk.bridge().reviewContext()))
+                    .ok());
+    project::Round closed = *desk.project().lastRound();
+    closed.state = project::RoundState::Closed;
+    ASSERT_TRUE(desk.bridge().apply({"close", {closed}, {}, true}).ok());
+    const auto* places = desk.window.findChild<QListWidget*>("side_list");
+    ASSERT_NE(places, nullptr);
+    EXPECT_EQ(places->item(MainWindow::Review)->text(), "6  Review 1");
+    desk.window.commands().nextOpen->trigger();
+    EXPECT_EQ(desk.window.place(), MainWindow::Review);
+    EXPECT_EQ(desk.window.review()->round(), desk.project().rounds()[0].id);
+    EXPECT_TRUE(desk.window.notice().contains("Which meter?")) << desk.window.notice().toStdString();
+    const base::Id comment = desk.project().comments()[0].id;
+    ASSERT_TRUE(
+        desk.bridge()
+            .apply(balancing::resolveComment(desk.project(), comment, true, desk.bridge().reviewContext()))
+            .ok());
+    EXPECT_EQ(places->item(MainWindow::Review)->text(), "6  Review") << "nothing waits any more";
 }
 
 TEST(ReviewPlace, aSettingBeforeAndAfterStandsOnOneLine) {

@@ -7,6 +7,7 @@
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
 #include <QLabel>
+#include <QListWidget>
 #include <QMenu>
 #include <QPushButton>
 #include <QTabWidget>
@@ -107,6 +108,7 @@ TEST(ReviewPlace, sendBackWaitsForACommentAndTheTechnicianFindsItAtItsCell) {
     EXPECT_EQ(desk.project().comments()[0].field, "dp");
     EXPECT_EQ(desk.project().comments()[0].person, "K. Moor");
     EXPECT_TRUE(sendBack->isEnabled());
+    desk.comment("B-01", "Valve fully open?");
     sendBack->click();
     EXPECT_EQ(desk.state(), RoundState::SentBack);
     EXPECT_EQ(desk.project().lastRound()->decidedBy, "K. Moor");
@@ -119,8 +121,22 @@ TEST(ReviewPlace, sendBackWaitsForACommentAndTheTechnicianFindsItAtItsCell) {
     technician.show();
     technician.activateWindow();
     ASSERT_TRUE(technician.openFile(copy));
+    EXPECT_EQ(technician.notice().toStdString(),
+              "Open comments: 2, the first on B-01, DP, round 2; Ctrl+Shift+Down goes to it, and from one to "
+              "the next along the route.");
+    const auto* places = technician.findChild<QListWidget*>("side_list");
+    ASSERT_NE(places, nullptr);
+    EXPECT_EQ(places->item(MainWindow::Review)->text(), "6  Review 2");
+    EXPECT_TRUE(places->item(MainWindow::Review)
+                    ->data(Qt::AccessibleTextRole)
+                    .toString()
+                    .startsWith("Review, Alt+6, 2 open comment"));
     technician.showPlace(MainWindow::Walk);
     QTest::qWait(0);
+    // The first of the route, although it was written last and its valve is in hand already.
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(technician.bridge().selectedBranch(), desk.branch("B-01"));
+    EXPECT_TRUE(technician.notice().contains("Valve fully open?")) << technician.notice().toStdString();
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_EQ(technician.bridge().selectedBranch(), desk.branch("B-05"));
     EXPECT_TRUE(technician.notice().contains("Meter zeroed?")) << technician.notice().toStdString();
@@ -131,7 +147,12 @@ TEST(ReviewPlace, sendBackWaitsForACommentAndTheTechnicianFindsItAtItsCell) {
                     .toString()
                     .contains("comment: Meter zeroed?"));
     EXPECT_TRUE(model.index(row, WalkModel::Route).data().toString().endsWith("!"));
-    // He reads the valve again: a correction, the old value stays.
+    // He reads the valve again: a correction, the old value stays, and he is asked for the reason.
+    for (const char c : {'3', '3', '.', '1'}) {
+        QTest::keyClick(QApplication::focusWidget(), c);
+    }
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(technician.notice().contains("Ctrl+M")) << technician.notice().toStdString();
     EXPECT_TRUE(technician.bridge().storeDp(desk.branch("B-05"), "33.3").ok());
     EXPECT_FALSE(technician.bridge().storeDp(desk.branch("B-05"), "not a number").ok());
 }
@@ -258,6 +279,15 @@ TEST(ReviewPlace, comparesExactlyTheChangedRowsAndStrikesCorrections) {
     EXPECT_TRUE(struck.cells.value(ReviewPlace::Dp).startsWith(QString::fromStdString(old).left(4)));
     EXPECT_TRUE(struck.cells.value(ReviewPlace::Who).contains("A. Fields"));
     EXPECT_TRUE(place.comparison()->row(row).cells.value(ReviewPlace::Why).contains("corrected"));
+    EXPECT_EQ(struck.cells.value(ReviewPlace::Why), "") << "nobody said why";
+    desk.window.showPlace(MainWindow::Walk);
+    desk.bridge().selectBranch(desk.branch("B-02"));
+    desk.key(Qt::Key_M, Qt::ControlModifier);
+    ASSERT_TRUE(QApplication::focusWidget()->accessibleName() == "Note to this reading")
+        << "a round that was sent back takes notes";
+    desk.enter("lost a digit");
+    desk.review();
+    EXPECT_EQ(place.comparison()->row(row + 1).cells.value(ReviewPlace::Why), "lost a digit");
     const QVariant font = place.comparison()->index(row + 1, ReviewPlace::Dp).data(Qt::FontRole);
     EXPECT_TRUE(font.value<QFont>().strikeOut());
     const QAbstractItemModelTester tester(place.comparison());

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 
 #include "core/balancing/review_steps.h"
@@ -82,6 +83,89 @@ TEST(WalkPlace, aStoredReadingIsNotCalledUnread) {
     EXPECT_EQ(text::word(result), "Read, no share");
     result.isFromEarlierRound = true;
     EXPECT_EQ(text::word(result), "Not read") << "in this round";
+}
+
+/// A walk without an open round, and two pumps, one of which runs.
+struct PumpedDesk : DeskWindow {
+    PumpedDesk() : DeskWindow({.terminals = 3}, false) {
+        for (const char* tag : {"P-1", "P-2"}) {
+            project::Pump pump;
+            pump.id = bridge().newId();
+            pump.tag = tag;
+            pump.isRunning = pump.tag == "P-1";
+            pump.speed = quantity::measured<quantity::RotationalSpeed>(*base::Decimal::parse("1450"),
+                                                                       quantity::Unit::RevolutionPerMinute);
+            EXPECT_TRUE(bridge().apply({"pump", {pump}, {}, true}).ok());
+        }
+        window.commands().newRound->trigger();
+        QTest::qWait(0);
+    }
+    QLineEdit* speed() {
+        for (auto* field : window.walk()->findChildren<QLineEdit*>()) {
+            if (field->isVisible() && field->accessibleName().startsWith("Speed of")) {
+                return field;
+            }
+        }
+        return nullptr;
+    }
+    /// "1380 rpm" of the round just opened; empty where none is stored.
+    std::string read() {
+        std::string speeds;
+        for (const std::size_t index : project().pumpReadingsOf(project().lastRound()->id)) {
+            const auto& value = project().pumpReadings()[index].speed;
+            speeds += value ? value->text() : "";
+        }
+        return speeds;
+    }
+};
+
+TEST(WalkPlace, aPumpSpeedThatIsOnlyShownIsNoReading) {
+    PumpedDesk desk;
+    ASSERT_NE(desk.speed(), nullptr);
+    EXPECT_EQ(desk.speed()->accessibleName(), "Speed of P-1, rpm: as before") << "P-2 does not run";
+    EXPECT_EQ(desk.speed()->text(), "1450");
+    desk.key(Qt::Key_Return);
+    ASSERT_EQ(desk.project().lastRound()->number, 2) << "Enter opens the round with what stands there";
+    EXPECT_EQ(desk.read(), "");
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.project().lastRound()->number, 1);
+}
+
+TEST(WalkPlace, aPumpSpeedThatIsTypedOrConfirmedIsReadWithTheRound) {
+    for (const bool isTyped : {true, false}) {
+        PumpedDesk desk;
+        desk.speed()->setFocus();
+        if (isTyped) {
+            desk.speed()->selectAll();
+            desk.type("1380");
+        }
+        desk.key(Qt::Key_Return);
+        EXPECT_EQ(desk.project().lastRound()->number, 1) << "Enter in the field takes the speed alone";
+        EXPECT_TRUE(desk.speed()->accessibleName().endsWith("as read"));
+        desk.key(Qt::Key_Return);
+        ASSERT_EQ(desk.project().lastRound()->number, 2);
+        EXPECT_EQ(desk.read(), isTyped ? "1380 rpm" : "1450 rpm");
+        ASSERT_TRUE(desk.bridge().undo().ok());
+        EXPECT_EQ(desk.project().lastRound()->number, 1) << "one step";
+        EXPECT_TRUE(desk.project().pumpReadings().empty());
+    }
+}
+
+TEST(WalkPlace, aPumpSpeedThatIsNoneKeepsTheRoundFromBeingOpened) {
+    PumpedDesk desk;
+    desk.speed()->setFocus();
+    desk.speed()->selectAll();
+    desk.type("14..5");
+    desk.key(Qt::Key_Return);
+    desk.key(Qt::Key_Return);
+    EXPECT_EQ(desk.project().lastRound()->number, 1);
+    EXPECT_FALSE(desk.window.notice().isEmpty());
+    EXPECT_TRUE(desk.speed()->hasFocus());
+    desk.speed()->clear();
+    desk.key(Qt::Key_Return);
+    desk.key(Qt::Key_Return);
+    EXPECT_EQ(desk.project().lastRound()->number, 2) << "without one nothing was read";
+    EXPECT_EQ(desk.read(), "");
 }
 
 TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {

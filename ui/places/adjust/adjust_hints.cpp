@@ -45,6 +45,7 @@ KeyHints AdjustPlace::controlHint(const QWidget* inHand) const {
             .add(tr("Enter takes the setting"),
                  isWritable && isBlank && m_advice->model()->isReady() && m_advice->branchInHand())
             .add(controlKeys(*inHand))
+            .add(tr("Alt+Shift+Up, Alt+Shift+Down working order"), isWritable && m_advice->branchInHand())
             .add(tr("Esc back"));
     }
     if (inHand == m_find) {

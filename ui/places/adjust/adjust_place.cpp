@@ -149,7 +149,7 @@ void AdjustPlace::refresh() {
         findOfferElsewhere();
         showValve();
     } else {
-        m_advice->setWork(workingOrder(), {});
+        m_advice->setWork(workingOrder(), m_order.isChanged(), {});
         m_advice->refresh(branch);
         const project::Branch* record = branch ? m_bridge.project().branches().find(*branch) : nullptr;
         m_title->setText(record != nullptr ? QString::fromStdString(record->tag) : tr("No valve in hand"));
@@ -196,7 +196,7 @@ void AdjustPlace::showValve() {
     m_stripModel->refresh();
     m_tries->setWords(triesWords(m_bridge, m_valve));
     m_proposal->setWords(proposalWords(m_bridge, m_valve, m_hasNext));
-    m_advice->setWork(workingOrder(), offered());
+    m_advice->setWork(workingOrder(), m_order.isChanged(), offered());
     m_advice->refresh(m_valve.branch(), m_valve.besideAdvice());
     showEntry();
     showApart();

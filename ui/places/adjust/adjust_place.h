@@ -59,6 +59,8 @@ class AdjustPlace : public QWidget {
     void tellTyped();
     /// The keys that act now, while this control has them.
     KeyHints hint(const QWidget* inHand) const;
+    /// Whether the working order is another than the advised one.
+    bool isOrderChanged() const { return m_order.isChanged(); }
     /// Whether a try can be stored: a valve with an aim is in hand, and no round of one state of the loop is
     /// open.
     bool takesReadings() const;
@@ -85,6 +87,11 @@ class AdjustPlace : public QWidget {
     /// Takes the advised setting of the valve in hand as where the handle is to stand; stores nothing. Says
     /// why it does not where the valve holds.
     void takeAdvice();
+    /// Takes a valve so many places later in the working order, below zero earlier: the one of the row in
+    /// hand of the advice, else the valve in hand.
+    void moveInOrder(int places);
+    /// Goes back to the advised working order.
+    void restoreOrder();
 
   signals:
     void hintChanged();

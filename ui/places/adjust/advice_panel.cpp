@@ -181,7 +181,9 @@ QString AdvicePanel::words() const {
     return m_status->text() + QStringLiteral(". ") + m_words->text();
 }
 
-void AdvicePanel::setWork(std::vector<std::size_t> order, const std::optional<base::Id>& offered) {
+void AdvicePanel::setWork(std::vector<std::size_t> order, bool isChanged,
+                          const std::optional<base::Id>& offered) {
+    m_isOrderChanged = isChanged;
     m_model->setWork(std::move(order), offered);
 }
 
@@ -283,9 +285,11 @@ void AdvicePanel::showWords() {
     }
     addSome(lines, advice.notes);
     if (!advice.settings.empty()) {
-        lines << tr(
-            "Working order: the riser farthest over its target first, in it the valve farthest over, its "
-            "own valve last.");
+        lines
+            << (m_isOrderChanged
+                    ? tr("Working order: changed here by hand; Ctrl+Alt+B goes back to the advised one.")
+                    : tr("Working order: the riser farthest over its target first, in it the valve farthest "
+                         "over, its own valve last."));
     }
     m_words->setText(lines.join('\n'));
     m_words->setToolTip(m_words->text());

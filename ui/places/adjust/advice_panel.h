@@ -21,8 +21,8 @@ class AdvicePanel : public QWidget {
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
-    /// As AdviceModel::setWork; shown from the next refresh() on.
-    void setWork(std::vector<std::size_t> order, const std::optional<base::Id>& offered);
+    /// As AdviceModel::setWork; shown from the next refresh() on. `isChanged`: a person changed the order.
+    void setWork(std::vector<std::size_t> order, bool isChanged, const std::optional<base::Id>& offered);
     /// Shows what is advised now; `branch` is the valve in hand and `beside` how its word and the advice
     /// stand beside each other.
     void refresh(const std::optional<base::Id>& branch,
@@ -55,6 +55,7 @@ class AdvicePanel : public QWidget {
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     AdviceModel* m_model;
+    bool m_isOrderChanged = false;
     std::optional<base::Fault> m_reason;  ///< why the word in hand stands beside the advice
     BranchDelegate* m_delegate;
     QTableView* m_table;

@@ -1,6 +1,7 @@
 #include "ui/places/adjust/kept_order.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "core/balancing/adjusting.h"
 
@@ -30,16 +31,50 @@ std::vector<std::size_t> KeptOrder::order() {
     const std::vector<base::Id> fresh = idsOf(made);
     const std::optional<base::Id> round = lastClosedRound(project);
     if (!isStillGood(fresh, round, isAdvised)) {
-        m_order = fresh;
+        m_isChanged = m_isChanged && round == m_round;
+        m_order = m_isChanged ? withValvesOf(fresh) : fresh;
         m_round = round;
         m_isAdvised = isAdvised;
-        return made;
     }
     std::vector<std::size_t> kept;
     for (const base::Id& branch : m_order) {
         kept.push_back(project.branches().indexOf(branch));
     }
     return kept;
+}
+
+std::optional<std::size_t> KeptOrder::move(const base::Id& branch, int places) {
+    order();
+    const auto from = std::find(m_order.begin(), m_order.end(), branch);
+    const auto to = from - m_order.begin() + places;
+    if (from == m_order.end() || to < 0 || to >= std::ssize(m_order)) {
+        return std::nullopt;
+    }
+    const base::Id moved = *from;
+    m_order.erase(from);
+    m_order.insert(m_order.begin() + to, moved);
+    m_isChanged = true;
+    return static_cast<std::size_t>(to);
+}
+
+void KeptOrder::reset() {
+    m_isChanged = false;
+    m_isAdvised = false;
+    m_order.clear();
+}
+
+std::vector<base::Id> KeptOrder::withValvesOf(const std::vector<base::Id>& fresh) const {
+    std::vector<base::Id> all = m_order;
+    std::erase_if(all, [&](const base::Id& branch) {
+        return std::find(fresh.begin(), fresh.end(), branch) == fresh.end();
+    });
+    for (std::size_t i = 0; i < fresh.size(); ++i) {
+        if (std::find(all.begin(), all.end(), fresh[i]) == all.end()) {
+            const auto before = i > 0 ? std::find(all.begin(), all.end(), fresh[i - 1]) : all.end();
+            all.insert(before == all.end() ? all.begin() : before + 1, fresh[i]);
+        }
+    }
+    return all;
 }
 
 std::vector<base::Id> KeptOrder::idsOf(const std::vector<std::size_t>& branches) const {
@@ -52,7 +87,7 @@ std::vector<base::Id> KeptOrder::idsOf(const std::vector<std::size_t>& branches)
 
 bool KeptOrder::isStillGood(const std::vector<base::Id>& fresh, const std::optional<base::Id>& round,
                             bool isAdvised) const {
-    if (round != m_round || (isAdvised && !m_isAdvised)) {
+    if (round != m_round || (isAdvised && !m_isAdvised && !m_isChanged)) {
         return false;
     }
     if (m_isAdvised && !isAdvised) {

@@ -115,6 +115,22 @@ QString whyText(const project::Project& project, const balancing::ComparedBranch
     return parts.join(QStringLiteral("; "));
 }
 
+/// Why a value was corrected: what was said when it was struck, else what is said with the value in its place
+/// and was not said before.
+QString whyCorrected(const project::Reading& old, const project::Reading* replacement) {
+    QStringList parts;
+    if (!old.reason.empty()) {
+        parts << text::reason(old.reason);
+    }
+    if (replacement != nullptr && !replacement->reason.empty() && replacement->reason != old.reason) {
+        parts << text::reason(replacement->reason);
+    }
+    if (replacement != nullptr && !replacement->note.empty() && replacement->note != old.note) {
+        parts << QString::fromStdString(replacement->note);
+    }
+    return parts.join(QStringLiteral("; "));
+}
+
 TextRow correctionRow(const project::Project& project, const balancing::ComparedBranch& branch,
                       const balancing::Correction& correction, quantity::Unit dpUnit,
                       const std::optional<base::Instant>& day) {
@@ -129,7 +145,8 @@ TextRow correctionRow(const project::Project& project, const balancing::Compared
         valueText(&old, dpUnit),
         QString(),
         correction.replacement ? ReviewPlaceText::tr("was, corrected") : ReviewPlaceText::tr("struck"),
-        text::reason(old.reason),
+        whyCorrected(old,
+                     correction.replacement ? project.readings().find(*correction.replacement) : nullptr),
         whoText(project, &old, day)};
     return row;
 }

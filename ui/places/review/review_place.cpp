@@ -60,6 +60,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
       m_empty(new QLabel(this)),
       m_rounds(new TextTable({tr("Round"), tr("State, walked"), tr("On share"), tr("Spread")}, -1, this)),
       m_roundTable(new QTableView(this)),
+      m_roundFacts(new WholeLabel(1, this)),
       m_views(new FilledTabs(this)),
       m_before(new QuietCombo(this)),
       m_after(new QuietCombo(this)),
@@ -82,6 +83,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
         table->viewport()->installEventFilter(this);
     }
     m_roundTable->setAccessibleName(tr("Rounds"));
+    m_roundFacts->setAccessibleName(tr("How the round was read"));
     m_views->setAccessibleName(tr("Pages of the review"));
     new FocusRing(m_views->tabBar());
     m_table->setAccessibleName(tr("Two rounds compared"));
@@ -269,6 +271,7 @@ void ReviewPlace::showInHand() {
     }
     m_comments->setPlace(place);
     m_decision->setRound(place.round);
+    showRoundFacts();
     emit roundShown();
 }
 

@@ -24,6 +24,7 @@
 #include "ui/places/review/decision_panel.h"
 #include "ui/widgets/quiet_combo.h"
 #include "ui/widgets/shown_refresh.h"
+#include "ui/widgets/whole_label.h"
 
 namespace ww::ui {
 
@@ -82,6 +83,8 @@ class ReviewPlace : public QWidget {
     int sideWidth(const QWidget& side) const;
     void refresh();
     void refreshRounds();
+    /// Who read the round in hand, with what, and what became of its readings.
+    void showRoundFacts();
     /// Judges one round, those that are compared first: in a large job that is done between the events of the
     /// screen.
     void judgeNext();
@@ -129,6 +132,7 @@ class ReviewPlace : public QWidget {
     QLabel* m_empty;
     TextTable* m_rounds;
     QTableView* m_roundTable;
+    WholeLabel* m_roundFacts;  ///< of the round in hand
     QTabWidget* m_views;
     QuietCombo* m_before;
     QuietCombo* m_after;

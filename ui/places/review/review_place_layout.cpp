@@ -27,6 +27,7 @@ constexpr int kCloseRows = 4;
 void ReviewPlace::layOut() {
     auto* left = new QVBoxLayout;
     left->addWidget(m_roundTable, 1);
+    left->addWidget(m_roundFacts);
     left->addWidget(m_decision);
     m_whole->setContentsMargins(kMargin, 4, kMargin, 6);
     m_whole->setSpacing(14);
@@ -98,7 +99,9 @@ void ReviewPlace::setNarrow(bool isNarrow) {
     }
     const double scale = textScale(font());
     m_table->setMinimumHeight(isNarrow ? static_cast<int>(kTableHeight * scale) : 0);
-    m_roundTable->setMinimumHeight(isNarrow ? roundsHeight() : 0);
+    // The rounds give way to what may come below them, so that the buttons there stay where they are.
+    constexpr int kLeastRounds = 48;
+    m_roundTable->setMinimumHeight(isNarrow ? roundsHeight() : kLeastRounds);
     m_convergence->setMinimumHeight(static_cast<int>(kLeastChartHeight * scale));
     m_views->setMinimumHeight(isNarrow ? static_cast<int>(kViewsHeight * scale) : 0);
 }

@@ -1,7 +1,9 @@
 // The rounds that the place Review lists, and how their shares came together.
 #include <QSignalBlocker>
 #include <algorithm>
+#include <iterator>
 
+#include "core/balancing/round_facts.h"
 #include "core/project/review.h"
 #include "ui/charts/convergence_chart_data.h"
 #include "ui/places/review/review_place.h"
@@ -27,6 +29,12 @@ QString onShareAndRead(const balancing::ShareCount& count) {
 /// How far the shares lie apart; `none` while no terminal was read in the round itself.
 QString spreadText(const balancing::Assessment& round, const QString& none) {
     return round.spread && balancing::shareCount(round).read > 0 ? text::percent(*round.spread) : none;
+}
+
+QString listed(const std::vector<std::string>& names) {
+    QStringList all;
+    std::transform(names.begin(), names.end(), std::back_inserter(all), QString::fromStdString);
+    return all.join(QStringLiteral(", "));
 }
 
 }  // namespace
@@ -68,6 +76,26 @@ void ReviewPlace::refreshRounds() {
     }
     fitRounds();
     refreshStrip();
+}
+
+void ReviewPlace::showRoundFacts() {
+    const auto id = chosenRound(m_after);
+    if (!id || (isLarge() && !m_assessed.isJudged(*id))) {
+        m_roundFacts->setWords({});
+        return;
+    }
+    const balancing::Assessment& round = m_assessed.shown(*id);
+    const balancing::RoundFacts facts = balancing::roundFacts(m_bridge.project(), round);
+    QStringList parts{tr("Round %1").arg(round.roundNumber)};
+    if (!facts.readers.empty()) {
+        parts << tr("by %1").arg(listed(facts.readers));
+    }
+    if (!facts.meters.empty()) {
+        parts << tr("meter %1").arg(listed(facts.meters));
+    }
+    parts << tr("%n doubtful", nullptr, static_cast<int>(facts.doubtful))
+          << tr("%n corrected", nullptr, static_cast<int>(facts.corrected));
+    m_roundFacts->setWords(parts.join(QStringLiteral(", ")));
 }
 
 std::vector<base::Id> ReviewPlace::compared() const {

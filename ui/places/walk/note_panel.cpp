@@ -92,8 +92,7 @@ void NotePanel::refresh() {
     const project::Reading* reading = branch != nullptr ? lastReading(m_bridge, *m_branch) : nullptr;
     m_head->setText(branch != nullptr ? tr("Notes and photos of %1").arg(QString::fromStdString(branch->tag))
                                       : tr("No valve in hand"));
-    m_reading->setEnabled(reading != nullptr && m_bridge.openRoundOrNull() != nullptr &&
-                          !m_bridge.isReadOnly());
+    m_reading->setEnabled(reading != nullptr && m_bridge.roundToCorrectOrNull() != nullptr);
     if (!m_reading->hasFocus()) {
         m_reading->setStored(reading != nullptr ? QString::fromStdString(reading->note) : QString());
     }

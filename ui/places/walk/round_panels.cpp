@@ -55,6 +55,7 @@ OpenRoundPanel::OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent)
       m_kind(new QuietCombo(this)),
       m_meter(new QuietCombo(this)),
       m_person(new QuietCombo(this)),
+      m_speeds(new SpeedFields(bridge, this)),
       m_readiness(new QLabel(this)),
       m_override(new HintedField(tr("name: reason"), this)),
       m_open(new QPushButton(this)) {
@@ -75,6 +76,7 @@ OpenRoundPanel::OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent)
         choice.combo->setAccessibleName(choice.name);
         choice.combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     }
+    layout->addWidget(m_speeds);
     m_readiness->setWordWrap(true);
     m_readiness->setTextFormat(Qt::PlainText);
     m_override->setAccessibleName(tr("Who lets the survey begin, and why"));
@@ -86,6 +88,7 @@ OpenRoundPanel::OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent)
     m_open->setDefault(true);
     m_open->setAutoDefault(true);
     connect(m_open, &QPushButton::clicked, this, &OpenRoundPanel::open);
+    connect(m_speeds, &SpeedFields::done, m_open, [this] { m_open->setFocus(Qt::OtherFocusReason); });
     connect(m_kind, &QComboBox::currentIndexChanged, this, &OpenRoundPanel::showReadiness);
 }
 
@@ -121,6 +124,7 @@ void OpenRoundPanel::begin() {
     };
     select(m_meter, m_bridge.instrument());
     select(m_person, m_bridge.nextReader());
+    m_speeds->begin();
     showReadiness();
     m_open->setFocus(Qt::OtherFocusReason);
 }
@@ -140,11 +144,16 @@ void OpenRoundPanel::showReadiness() {
 }
 
 void OpenRoundPanel::open() {
+    const auto speeds = m_speeds->read();
+    if (!speeds) {
+        emit m_bridge.messageRaised(speeds.fault());
+        return;
+    }
     m_bridge.setInstrument(base::Id::fromText(m_meter->currentData().toString().toStdString()));
     m_bridge.setPerson(base::Id::fromText(m_person->currentData().toString().toStdString()));
     const base::Outcome done =
         m_bridge.openRound(static_cast<project::RoundKind>(m_kind->currentData().toInt()),
-                           m_override->isVisibleTo(this) ? m_override->text() : QString());
+                           m_override->isVisibleTo(this) ? m_override->text() : QString(), *speeds);
     if (!done) {
         emit m_bridge.messageRaised(done.fault());
         return;

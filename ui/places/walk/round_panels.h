@@ -10,12 +10,14 @@
 #include <QWidget>
 
 #include "ui/loop_advisor.h"
+#include "ui/places/walk/speed_fields.h"
 #include "ui/widgets/quiet_combo.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
 
-/// Kind, meter and person of the next round; Enter opens it with what stands there.
+/// Kind, meter and person of the next round and the speeds of its pumps; Enter opens it with what stands
+/// there.
 class OpenRoundPanel : public QWidget {
     Q_OBJECT
 
@@ -40,6 +42,7 @@ class OpenRoundPanel : public QWidget {
     QuietCombo* m_kind;
     QuietCombo* m_meter;
     QuietCombo* m_person;
+    SpeedFields* m_speeds;
     QLabel* m_readiness;
     QLineEdit* m_override;
     QPushButton* m_open;

@@ -77,6 +77,7 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
       m_dp(new WalkField(this)),
       m_back(new QPushButton(tr("Go Bac&k"), this)),
       m_next(new QPushButton(tr("Go to Ne&xt"), this)),
+      m_adjust(new QPushButton(tr("A&djust"), this)),
       m_notes(new QPushButton(this)) {
     setObjectName(QStringLiteral("valve_card"));
     setAccessibleName(tr("Valve in hand"));
@@ -130,7 +131,12 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     m_moves = new QHBoxLayout;
     m_moves->setSpacing(12);
     m_moves->addLayout(steps, 1);
-    m_moves->addWidget(m_notes);
+    auto* others = new QHBoxLayout;
+    others->setSpacing(12);
+    others->addWidget(m_adjust);
+    others->addWidget(m_notes);
+    others->addStretch(0);
+    m_moves->addLayout(others);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(12, 8, 12, 8);
     layout->setSpacing(8);
@@ -168,6 +174,8 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
         connect(field, &EntryField::offerWaits, this, &ValveCard::offerWaits);
     }
     connect(m_notes, &QPushButton::clicked, this, &ValveCard::notesWanted);
+    connect(m_adjust, &QPushButton::clicked, this, &ValveCard::adjustWanted);
+    m_adjust->setAccessibleDescription(tr("Takes the valve in hand to the place Adjust"));
     connect(&m_grid, &WalkGrid::stored, this, [this](int row) {
         m_stored = m_grid.rows().branchAt(row);
         showDone();
@@ -232,49 +240,6 @@ void ValveCard::refresh() {
     update();
 }
 
-void ValveCard::exchangeRefused(const std::optional<base::Id>& shown) {
-    for (const auto& [field, column] :
-         {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, WalkModel::Dp)}) {
-        if (m_branch && field->isTyped() && !field->text().isEmpty()) {
-            m_refused[{*m_branch, column}] = {field->text(), field->isOffered()};
-        }
-        field->setStored(cell(column).data(Qt::EditRole).toString());
-        const auto kept = shown ? m_refused.find({*shown, column}) : m_refused.end();
-        if (kept != m_refused.end()) {
-            kept->second.isOffered ? field->setOffered(kept->second.text)
-                                   : field->setRefused(kept->second.text);
-            m_refused.erase(kept);
-        }
-    }
-    m_branch = shown;
-}
-
-std::vector<ValveCard::Typed> ValveCard::typed() const {
-    std::vector<Typed> all;
-    for (const auto& [field, column] :
-         {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, WalkModel::Dp)}) {
-        if (m_branch && field->isTyped() && !field->text().isEmpty()) {
-            all.push_back({*m_branch, column, field->text()});
-        }
-    }
-    for (const auto& [place, kept] : m_refused) {
-        all.push_back({place.first, place.second, kept.text});
-    }
-    return all;
-}
-
-void ValveCard::offer(const Typed& typed) {
-    if (m_branch != typed.branch) {
-        m_refused[{typed.branch, typed.column}] = {typed.text, true};
-        return;
-    }
-    WalkField* field = typed.column == WalkModel::Setting ? m_setting : m_dp;
-    if (!field->isTyped()) {
-        field->setOffered(typed.text);
-        field->selectAll();
-    }
-}
-
 bool ValveCard::store(WalkField* field, WalkModel::Column column) {
     const QModelIndex place = cell(column);
     if (!place.isValid() || !m_store) {
@@ -337,9 +302,11 @@ void ValveCard::beginDp() {
 
 void ValveCard::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    constexpr int kGaps = 64;
-    const int wanted =
-        m_back->sizeHint().width() + m_next->sizeHint().width() + m_notes->sizeHint().width() + kGaps;
+    constexpr int kGaps = 76;
+    int wanted = kGaps;
+    for (const QPushButton* button : {m_back, m_next, m_adjust, m_notes}) {
+        wanted += button->sizeHint().width();
+    }
     m_moves->setDirection(wanted <= width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 

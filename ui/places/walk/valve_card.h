@@ -49,11 +49,15 @@ class ValveCard : public QWidget {
     std::vector<Typed> typed() const;
     /// A text that was typed before and never entered stands in its field, as soon as its valve is shown.
     void offer(const Typed& typed);
+    /// What is typed as the dp of the valve shown gives way to what comes in its place.
+    void dropTypedDp();
     /// Forgets what is kept for valves that are not shown: they are those of another job.
     void forgetTyped() { m_refused.clear(); }
 
   signals:
     void notesWanted();
+    /// The valve in hand is to be adjusted.
+    void adjustWanted();
     /// Enter was pressed at the last valve.
     void enteredAtEnd();
     /// typed() is another than before.
@@ -97,6 +101,7 @@ class ValveCard : public QWidget {
     WalkField* m_dp;
     QPushButton* m_back;
     QPushButton* m_next;
+    QPushButton* m_adjust;
     QPushButton* m_notes;
     QGridLayout* m_values = nullptr;
     QBoxLayout* m_moves = nullptr;  ///< one under the other where the card is narrow

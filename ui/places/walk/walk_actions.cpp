@@ -3,6 +3,7 @@
 #include <QClipboard>
 #include <QDragEnterEvent>
 #include <QMimeData>
+#include <QPlainTextEdit>
 #include <algorithm>
 
 #include "core/balancing/advice/advice.h"
@@ -119,6 +120,14 @@ void WalkPlace::recordNotReadable() {
     }
 }
 
+bool WalkPlace::takesPaste(const QWidget* inHand) const {
+    if (m_card != nullptr && inHand == m_card->dp()) {
+        return WalkField::isColumn(QApplication::clipboard()->text());
+    }
+    return qobject_cast<const QLineEdit*>(inHand) == nullptr &&
+           qobject_cast<const QPlainTextEdit*>(inHand) == nullptr;
+}
+
 void WalkPlace::paste() {
     const QStringList lines = QApplication::clipboard()->text().trimmed().split('\n');
     std::vector<base::Id> branches;
@@ -127,6 +136,9 @@ void WalkPlace::paste() {
     }
     const int from = m_grid->currentRow();
     if (m_bridge.tell(m_bridge.storeColumn(branches, lines))) {
+        if (m_card != nullptr) {
+            m_card->dropTypedDp();
+        }
         m_grid->goToRow(std::min(from + static_cast<int>(lines.size()), m_model->rowCount() - 1), false);
     }
 }

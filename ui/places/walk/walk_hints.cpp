@@ -45,7 +45,8 @@ KeyHints WalkPlace::panelHint(const QWidget& inHand) const {
     const QWidget* panel = m_side->currentWidget();
     KeyHints keys;
     if (panel == m_opening) {
-        return keys.add(tr("Enter opens the round"))
+        const bool isSpeed = qobject_cast<const SpeedFields*>(inHand.parentWidget()) != nullptr;
+        return keys.add(isSpeed ? tr("Enter takes the speed") : tr("Enter opens the round"))
             .add(tr("Tab next choice"))
             .add(tr("Esc back to the grid"));
     }

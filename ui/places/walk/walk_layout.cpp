@@ -92,6 +92,7 @@ ValveCard* WalkPlace::card() {
         connect(m_card, &ValveCard::enteredAtEnd, this,
                 [this] { m_roundButton->setFocus(Qt::OtherFocusReason); });
         connect(m_card, &ValveCard::notesWanted, this, &WalkPlace::editNote);
+        connect(m_card, &ValveCard::adjustWanted, this, &WalkPlace::adjustWanted);
         connect(m_card, &ValveCard::typedChanged, this, &WalkPlace::typedChanged);
         connect(m_card, &ValveCard::offerWaits, this, &WalkPlace::tellOffered);
         countNotes();
@@ -135,6 +136,7 @@ NotePanel* WalkPlace::notes() {
         connect(m_notes, &NotePanel::done, this, [this] {
             showPanel(m_valve);
             takeFocus();
+            emit noteDone();
         });
         emit pageMade();
     }

@@ -237,13 +237,17 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
         m_askedAgain.reset();
     }
     m_grid->flash(cell.row());
-    if (!m_readingNotice.tell(branch) && isMethodMissing(m_bridge.project(), branch)) {
+    const bool isDoubtful = m_readingNotice.tell(branch);
+    const bool isWithoutMethod = !isDoubtful && isMethodMissing(m_bridge.project(), branch);
+    if (isWithoutMethod) {
         emit m_bridge.messageRaised(
             base::Fault{&kFlowWithoutMethod, m_bridge.project().branches().at(branch).tag, {}});
     }
-    if (const project::Round* last = m_bridge.project().lastRound();
-        last->state == project::RoundState::Closed) {
-        emit m_bridge.messageRaised(base::Fault{&kClosedCorrected, {}, {std::to_string(last->number)}});
+    const project::Round& last = *m_bridge.project().lastRound();
+    if (last.state == project::RoundState::Closed) {
+        emit m_bridge.messageRaised(base::Fault{&kClosedCorrected, {}, {std::to_string(last.number)}});
+    } else if (last.state == project::RoundState::SentBack && !isDoubtful && !isWithoutMethod) {
+        emit m_bridge.messageRaised(base::Fault{&kBackCorrected, {}, {std::to_string(last.number)}});
     }
     return true;
 }

@@ -57,6 +57,9 @@ class WalkPlace : public QWidget {
     /// Says of a text that is offered what it is and what becomes of it.
     void tellOffered();
     WalkModel* model() const { return m_model; }
+    /// Whether what is pasted while a control has the keys is a column of readings from the valve in hand on:
+    /// in the grid always, in the dp of the card where it has several lines.
+    bool takesPaste(const QWidget* inHand) const;
 
   public slots:
     void findValve();
@@ -83,6 +86,10 @@ class WalkPlace : public QWidget {
 
   signals:
     void hintChanged();
+    /// The valve in hand is to be adjusted.
+    void adjustWanted();
+    /// A note was written or given up.
+    void noteDone();
     /// drafts() is another than before.
     void typedChanged();
     /// A panel was made, which is not settled yet.
