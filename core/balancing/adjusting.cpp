@@ -77,8 +77,8 @@ std::optional<base::Fault> valveFault(const Project& project, const Branch& bran
 /// The newest try of the branch, where it was read at this setting and no valve was turned since.
 const Reading* tryReadAnew(const Project& project, const Id& branch, const Decimal& setting) {
     const auto tries = triesOf(project, branch);
-    const bool isHere = !tries.empty() && tries.back()->setting &&
-                        tries.back()->setting->value() == setting.value();
+    const bool isHere =
+        !tries.empty() && tries.back()->setting && tries.back()->setting->value() == setting.value();
     return isHere && lastTried(project) == branch ? tries.back() : nullptr;
 }
 

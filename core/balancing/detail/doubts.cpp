@@ -5,7 +5,6 @@
 
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/doubt_forms.h"
-#include "core/balancing/meter_units.h"
 #include "core/base/term.h"
 #include "core/curve/valve_flow.h"
 #include "core/project/calibration.h"

@@ -90,7 +90,7 @@ class SigningPanel : public QWidget {
     QLabel* m_why;  ///< below it while it cannot be pressed
     QLabel* m_told;
     bool m_isRefused = false;  ///< what was told is why nothing was signed
-    std::string m_toldOfOwn;  ///< the signer who was told; empty: nobody
+    std::string m_toldOfOwn;   ///< the signer who was told; empty: nobody
     std::size_t m_obstacles = 0;
     QString m_waitsFor;
 };
