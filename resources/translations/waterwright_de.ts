@@ -279,12 +279,12 @@
         <translation>In Runde %1 ist kein Anteil bekannt.</translation>
     </message>
     <message>
-        <source>%1 of %2 are read.</source>
-        <translation>%1 von %2 sind abgelesen.</translation>
-    </message>
-    <message>
         <source>Spread by round %1 %.</source>
         <translation>Streuung je Runde %1 %.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals are read.</source>
+        <translation>%1 von %2 Verbrauchern sind abgelesen.</translation>
     </message>
 </context>
 <context>
@@ -952,6 +952,10 @@
     <message>
         <source>Zero</source>
         <translation>Null</translation>
+    </message>
+    <message>
+        <source>Earlier design flows</source>
+        <translation>Frühere Auslegungsdurchflüsse</translation>
     </message>
 </context>
 <context>
@@ -4304,10 +4308,6 @@
         <translation>{1} ist zu groß, um wahr zu sein; prüfen Sie Ziffern und Einheit</translation>
     </message>
     <message>
-        <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve further to read, take another instrument or give the reason</source>
-        <translation>{1} liegt unter dem ablesbaren Mindestwert {2}, der Durchfluss liegt nur bekannt zwischen {3} und {4}; schließen Sie das Ventil weiter, nehmen Sie ein anderes Messgerät oder geben Sie den Grund an</translation>
-    </message>
-    <message>
         <source>{1} is {2} % of the range {3} of instrument {4}; read between 10 and 95 % of it with another instrument</source>
         <translation>{1} ist {2} % des Bereichs {3} von Messgerät {4}; lesen Sie mit einem anderen zwischen 10 und 95 % ab</translation>
     </message>
@@ -5388,10 +5388,6 @@
         <translation>beim Zusammenführen nicht gewählt; gewählt wurde {1w}</translation>
     </message>
     <message>
-        <source>not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
-        <translation>in Runde {1} nicht abgelesen, {2} von {3} sind es; lesen Sie ab, oder begründen Sie es beim Schließen der Runde (Strg+Umschalt+W)</translation>
-    </message>
-    <message>
         <source>not seen when round {1} was {2w} on {3}</source>
         <translation>nicht gesehen, als Runde {1} auf {3} {2w} wurde</translation>
     </message>
@@ -5912,10 +5908,6 @@
         <translation>keine feststellbare Ersparnis</translation>
     </message>
     <message>
-        <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
-        <translation>Runde {1} hat keinen offenen Kommentar ohne Antwort, so dass niemand wüsste, was zu berichtigen ist; kommentieren Sie zuerst eine Zelle</translation>
-    </message>
-    <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>Runde {1} ist offen; schließen Sie sie zuerst (Strg+Umschalt+W), dann wird sie gesendet und entschieden</translation>
     </message>
@@ -6130,6 +6122,118 @@
     <message>
         <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
         <translation>Runde {1} nimmt keine neuen Ablesungen mehr an; öffnen Sie die nächste Runde (Strg+Umschalt+N), dann lesen Sie ab</translation>
+    </message>
+    <message>
+        <source>In the figure the upright line at a tee is what is available there, supply less return; the bracket is the dp of the valve.</source>
+        <translation>In der Abbildung ist die senkrechte Linie an einem Abzweig das, was dort verfügbar ist, Vorlauf weniger Rücklauf; die Klammer ist die Δp des Ventils.</translation>
+    </message>
+    <message>
+        <source>Revision {1}: {2} signed as reviewer, and read or sent rounds {3} too.</source>
+        <translation>Revision {1}: {2} signierte als Prüfender und las oder sandte auch die Runden {3}.</translation>
+    </message>
+    <message>
+        <source>The index valve {1} ended at {2} of {3}, not fully open, and takes {4}.</source>
+        <translation>Das Schlechtpunktventil {1} steht am Ende auf {2} von {3}, nicht ganz offen, und nimmt {4}.</translation>
+    </message>
+    <message>
+        <source>The index valve {1} ended fully open and takes {2}.</source>
+        <translation>Das Schlechtpunktventil {1} steht am Ende ganz offen und nimmt {2}.</translation>
+    </message>
+    <message>
+        <source>The setting of valve {1} is not known, so it counts as fully open; enter it with its reading.</source>
+        <translation>Die Einstellung von Ventil {1} ist nicht bekannt, daher zählt es als ganz offen; tragen Sie sie mit seiner Ablesung ein.</translation>
+    </message>
+    <message>
+        <source>The valve {1} ended at {2} of {3} and takes {4}.</source>
+        <translation>Das Ventil {1} steht am Ende auf {2} von {3} und nimmt {4}.</translation>
+    </message>
+    <message>
+        <source>The valve {1} ended fully open and takes {2}.</source>
+        <translation>Das Ventil {1} steht am Ende ganz offen und nimmt {2}.</translation>
+    </message>
+    <message>
+        <source>branches added after round {1} was closed: {2}; rounds up to {1} are judged without them: read a new round</source>
+        <translation>nach dem Schließen von Runde {1} kamen Zweige hinzu: {2}; Runden bis {1} werden ohne sie beurteilt: lesen Sie eine neue Runde ab</translation>
+    </message>
+    <message>
+        <source>design flows changed after round {1} was closed: {2}; rounds up to {1} are judged by those before: read a new round</source>
+        <translation>Auslegungsdurchflüsse wurden nach dem Schließen von Runde {1} geändert: {2}; Runden bis {1} werden nach den früheren beurteilt: lesen Sie eine neue Runde ab</translation>
+    </message>
+    <message>
+        <source>it goes no further in the working order; move another valve</source>
+        <translation>es geht in der Arbeitsfolge nicht weiter; verschieben Sie ein anderes Ventil</translation>
+    </message>
+    <message>
+        <source>it is number {1} of {2} in the working order now; Ctrl+Alt+B goes back to the advised order</source>
+        <translation>es ist nun Nummer {1} von {2} der Arbeitsfolge; Strg+Alt+B geht zur empfohlenen Folge zurück</translation>
+    </message>
+    <message>
+        <source>its design flow is {1} to begin with; type its own, and by which branch it is fed</source>
+        <translation>sein Auslegungsdurchfluss ist zunächst {1}; tippen Sie seinen eigenen und von welchem Zweig er versorgt wird</translation>
+    </message>
+    <message>
+        <source>limits changed after round {1} was closed: share ±{2} %, was ±{3} %; of design {4} to {5} %, was {6} to {7} %; round {1} was accepted by those before</source>
+        <translation>Grenzen nach dem Schließen von Runde {1} geändert: Anteil ±{2} %, war ±{3} %; der Auslegung {4} bis {5} %, war {6} bis {7} %; Runde {1} wurde nach den früheren angenommen</translation>
+    </message>
+    <message>
+        <source>limits changed after round {1} was closed: share ±{2} %, was ±{3} %; of design {4} to {5} %, was {6} to {7} %; rounds up to {1} are judged by those before</source>
+        <translation>Grenzen nach dem Schließen von Runde {1} geändert: Anteil ±{2} %, war ±{3} %; der Auslegung {4} bis {5} %, war {6} bis {7} %; Runden bis {1} werden nach den früheren beurteilt</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} valves are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
+        <translation>in Runde {1} nicht abgelesen, {2} von {3} Ventilen sind es; lesen Sie es ab oder sagen Sie beim Schließen der Runde, warum nicht (Strg+Umschalt+W)</translation>
+    </message>
+    <message>
+        <source>open comments: {1}, the first on {2}; Ctrl+Shift+Down goes to it, and from one to the next along the route</source>
+        <translation>offene Kommentare: {1}, der erste zu {2}; Strg+Umschalt+Ab geht zu ihm, und weiter von einem zum nächsten auf dem Weg</translation>
+    </message>
+    <message>
+        <source>read or sent these rounds too: {1}</source>
+        <translation>las oder sandte auch diese Runden: {1}</translation>
+    </message>
+    <message>
+        <source>round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it, then send back</source>
+        <translation>Runde {1} hat keinen offenen Kommentar, der sagt, was zu berichtigen ist; wählen Sie eine Zelle des Vergleichs, drücken Sie Strg+Alt+C und schreiben Sie es, dann geben Sie zurück</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back, so this corrects its reading and the old value stays in the history; say why in a note (Ctrl+M)</source>
+        <translation>Runde {1} wurde zurückgegeben, dies berichtigt also ihre Ablesung und der alte Wert bleibt im Verlauf; nennen Sie den Grund in einer Notiz (Strg+M)</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share and the index circuit is proved; send it for review, then look at the report</source>
+        <translation>Runde {1}: {2} von {3} Verbrauchern im Anteil, und der Schlechtpunktkreis ist nachgewiesen; senden Sie sie zur Prüfung, dann sehen Sie den Bericht an</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share, but the index circuit is not proved; see on the place Adjust which valve to open, then read a final round</source>
+        <translation>Runde {1}: {2} von {3} Verbrauchern im Anteil, aber der Schlechtpunktkreis ist nicht nachgewiesen; sehen Sie im Bereich Einstellen nach, welches Ventil zu öffnen ist, dann lesen Sie eine Schlussrunde ab</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share; go on in Adjust, then read a final round</source>
+        <translation>Runde {1}: {2} von {3} Verbrauchern im Anteil; machen Sie in Einstellen weiter, dann lesen Sie eine Schlussrunde ab</translation>
+    </message>
+    <message>
+        <source>the valves are taken in the advised order again; Alt+Shift+Up and Down change it</source>
+        <translation>die Ventile werden wieder in der empfohlenen Folge genommen; Alt+Umschalt+Auf und Ab ändern sie</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); with the point moved {5} would, correct it or read it again</source>
+        <translation>{1} in Runde {2} passt nicht zu den anderen Ablesungen, die {3} erwarten (z {4}); mit verschobenem Dezimalpunkt würden {5} passen, berichtigen Sie es oder lesen Sie neu ab</translation>
+    </message>
+    <message>
+        <source>{1} is far from the expected {2}, with the point moved it would be {3}; correct it, read again or give the reason</source>
+        <translation>{1} liegt fern vom erwarteten {2}, mit verschobenem Dezimalpunkt wären es {3}; berichtigen Sie es, lesen Sie neu ab oder geben Sie den Grund an</translation>
+    </message>
+    <message>
+        <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve {5w} to read, take another instrument or give the reason</source>
+        <translation>{1} liegt unter dem ablesbaren Mindestwert {2}, der Durchfluss liegt nur bekannt zwischen {3} und {4}; schließen Sie das Ventil zum Ablesen {5w}, nehmen Sie ein anderes Messgerät oder geben Sie den Grund an</translation>
+    </message>
+    <message>
+        <source>{1} read or sent rounds {2}, and the report tells it beside the signature; let somebody else review them, or sign once more</source>
+        <translation>{1} las oder sandte die Runden {2}, und der Bericht sagt es neben der Signatur; lassen Sie jemand anderen prüfen, oder signieren Sie noch einmal</translation>
+    </message>
+    <message>
+        <source>{1} was added after the reference was read; read the reference again</source>
+        <translation>{1} kam hinzu, nachdem die Referenz abgelesen wurde; lesen Sie die Referenz neu ab</translation>
     </message>
 </context>
 <context>
@@ -6394,6 +6498,18 @@
     <message>
         <source>With the pump on the unit of %1 stands at %2%3 %4 against the fill pressure, which is not known.</source>
         <translation>Mit Pumpe liegen am Gerät von %1 %2%3 %4 gegen den Fülldruck, der unbekannt ist.</translation>
+    </message>
+    <message>
+        <source>supply, pump on</source>
+        <translation>Vorlauf, Pumpe ein</translation>
+    </message>
+    <message>
+        <source>return, pump on</source>
+        <translation>Rücklauf, Pumpe ein</translation>
+    </message>
+    <message>
+        <source>Available at the tee</source>
+        <translation>Verfügbar am Abzweig</translation>
     </message>
 </context>
 <context>
@@ -7876,6 +7992,14 @@
         <source>at the speed of the last round</source>
         <translation>bei der Drehzahl der letzten Runde</translation>
     </message>
+    <message>
+        <source>further</source>
+        <translation>weiter</translation>
+    </message>
+    <message>
+        <source>to </source>
+        <translation>bis </translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7966,10 +8090,6 @@
         <translation>Nicht gespeichert: %1</translation>
     </message>
     <message>
-        <source>%1 stored, %2</source>
-        <translation>%1 gespeichert, %2</translation>
-    </message>
-    <message>
         <source>last stored %1: %2</source>
         <translation>zuletzt gespeichert %1: %2</translation>
     </message>
@@ -8008,6 +8128,14 @@
     <message>
         <source>nobody chosen</source>
         <translation>niemand gewählt</translation>
+    </message>
+    <message>
+        <source>Valves to read: %1 of terminals, %2 of branches above them</source>
+        <translation>Abzulesende Ventile: %1 von Verbrauchern, %2 von Zweigen darüber</translation>
+    </message>
+    <message>
+        <source>last stored %1</source>
+        <translation>zuletzt gespeichert %1</translation>
     </message>
 </context>
 <context>
@@ -8447,6 +8575,10 @@
         <source>only %1 available</source>
         <translation>nur %1 verfügbar</translation>
     </message>
+    <message>
+        <source>Alt+Shift+Up, Alt+Shift+Down working order</source>
+        <translation>Alt+Umschalt+Auf, Alt+Umschalt+Ab Arbeitsfolge</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -8623,6 +8755,14 @@
     <message>
         <source>The pump makes enough at design flow. How much too much, and by which speed or impeller to take it away: Pump, Decision. Change it after the valves are set, by a licensed person and within the limits of the maker and the local code.</source>
         <translation>Die Pumpe erzeugt beim Auslegungsdurchfluss genug. Wie viel zu viel, und mit welcher Drehzahl oder welchem Laufrad es wegfällt: Pumpe, Entscheidung. Ändern Sie sie nach dem Einstellen der Ventile, durch eine befugte Person und in den Grenzen von Hersteller und örtlichen Vorschriften.</translation>
+    </message>
+    <message>
+        <source>Advice of earlier readings</source>
+        <translation>Rat früherer Ablesungen</translation>
+    </message>
+    <message>
+        <source>Working order: changed here by hand; Ctrl+Alt+B goes back to the advised one.</source>
+        <translation>Arbeitsfolge: hier von Hand geändert; Strg+Alt+B geht zur empfohlenen zurück.</translation>
     </message>
 </context>
 <context>
@@ -9259,6 +9399,10 @@
         <source>Mark Rest as Not &amp;Turned</source>
         <translation>Rest als nich&amp;t gedreht vermerken</translation>
     </message>
+    <message>
+        <source>Restore Advised &amp;Order</source>
+        <translation>Empfohlene &amp;Folge wiederherstellen</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -9281,10 +9425,6 @@
     <message>
         <source>Text of the comment</source>
         <translation>Text des Kommentars</translation>
-    </message>
-    <message>
-        <source>comment or answer</source>
-        <translation>Kommentar oder Antwort</translation>
     </message>
     <message>
         <source>%1 — %2</source>
@@ -9316,6 +9456,18 @@
     <message>
         <source>Reopen</source>
         <translation>Wieder öffnen</translation>
+    </message>
+    <message>
+        <source>Answer %1 on %2</source>
+        <translation>Antwort an %1 zu %2</translation>
+    </message>
+    <message>
+        <source>answer, Enter</source>
+        <translation>Antwort, Enter</translation>
+    </message>
+    <message>
+        <source>new comment, Enter</source>
+        <translation>neuer Kommentar, Enter</translation>
     </message>
 </context>
 <context>
@@ -9591,6 +9743,10 @@
         <source>To the People of the Job</source>
         <translation>Zu den Personen des Auftrags</translation>
     </message>
+    <message>
+        <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
+        <translation>angenommen nach den Grenzen: Anteil ±%1 %, der Auslegung %2 bis +%3 %</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>
@@ -9854,10 +10010,6 @@
         <translation>&amp;Zurück</translation>
     </message>
     <message>
-        <source>Import from %1</source>
-        <translation>Import aus %1</translation>
-    </message>
-    <message>
         <source>Readings of a walk</source>
         <translation>Ablesungen eines Rundgangs</translation>
     </message>
@@ -9943,6 +10095,10 @@
             <numerusform>%n Zeilen sind zu berichtigen oder wegzulassen.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Import: %1</source>
+        <translation>Import: %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ImportModel</name>
@@ -10027,10 +10183,6 @@
     <message>
         <source>Job</source>
         <translation>Auftrag</translation>
-    </message>
-    <message>
-        <source>Facts of the job</source>
-        <translation>Angaben zum Auftrag</translation>
     </message>
     <message>
         <source>Pages of the job</source>
@@ -10412,6 +10564,22 @@
         <source>Del</source>
         <translation>Entf</translation>
     </message>
+    <message>
+        <source>In the diagram of System: follow the pipe, open the valve</source>
+        <translation>Im Strangschema der Anlage: dem Rohr folgen, das Ventil öffnen</translation>
+    </message>
+    <message>
+        <source>arrows, Enter</source>
+        <translation>Pfeile, Enter</translation>
+    </message>
+    <message>
+        <source>In the diagram of System: larger, smaller, the whole loop</source>
+        <translation>Im Strangschema der Anlage: größer, kleiner, der ganze Kreislauf</translation>
+    </message>
+    <message>
+        <source>+, -, 0</source>
+        <translation>+, -, 0</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::Ladder</name>
@@ -10575,10 +10743,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Neuer Auftrag aus Beispiel</translation>
     </message>
     <message>
-        <source>Invented jobs, each with rounds that were read. &amp;Sample</source>
-        <translation>Erfundene Aufträge, jeder mit abgelesenen Runden. &amp;Beispiel</translation>
-    </message>
-    <message>
         <source>Export a Spreadsheet</source>
         <translation>Tabellenkalkulation exportieren</translation>
     </message>
@@ -10694,6 +10858,49 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Ctrl+Z undo</source>
         <translation>Strg+Z rückgängig</translation>
     </message>
+    <message>
+        <source>Move Valve U&amp;p the Working Order</source>
+        <translation>Ventil in der Arbeitsfolge &amp;vorrücken</translation>
+    </message>
+    <message>
+        <source>Move Branch U&amp;p the Route</source>
+        <translation>Zwei&amp;g auf dem Weg vorrücken</translation>
+    </message>
+    <message>
+        <source>Move Valve Do&amp;wn the Working Order</source>
+        <translation>Ventil in der Arbeitsfolge &amp;zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Move Branch Do&amp;wn the Route</source>
+        <translation>Zweig auf dem Weg z&amp;urücksetzen</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Save Checkpoint</source>
+        <translation>Sicherungspunkt &amp;speichern</translation>
+    </message>
+    <message>
+        <source>Invented jobs, each with rounds that were read.</source>
+        <translation>Erfundene Aufträge, jeder mit abgelesenen Runden.</translation>
+    </message>
+    <message>
+        <source>&amp;Sample</source>
+        <translation>&amp;Beispiel</translation>
+    </message>
+    <message>
+        <source>&amp;Make Job…</source>
+        <translation>&amp;Auftrag anlegen…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open comment(s)</source>
+        <translation>
+            <numerusform>%n offener Kommentar</numerusform>
+            <numerusform>%n offene Kommentare</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -10715,10 +10922,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>choose a unit</source>
         <translation>Einheit wählen</translation>
-    </message>
-    <message>
-        <source>Columns matched</source>
-        <translation>Zugeordnete Spalten</translation>
     </message>
     <message>
         <source>choose a column</source>
@@ -10975,6 +11178,15 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Digit %1</source>
         <translation>Ziffer %1</translation>
     </message>
+    <message>
+        <source>note</source>
+        <comment>a key of the number pad; short</comment>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Write a note</source>
+        <translation>Eine Notiz schreiben</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::OpenRoundPanel</name>
@@ -11118,8 +11330,20 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Einstellungen zurücksetzen</translation>
     </message>
     <message>
-        <source>Display, text size, targets, window and the list of recent files become as they were at first</source>
-        <translation>Anzeige, Textgröße, Schaltflächen, Fenster und die Liste zuletzt geöffneter Dateien werden wie am Anfang</translation>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>S&amp;prache</translation>
+    </message>
+    <message>
+        <source>Display, text size, language, targets, window and the list of recent files become as they were at first</source>
+        <translation>Anzeige, Textgröße, Sprache, Schaltflächen, Fenster und die Liste zuletzt geöffneter Dateien werden wie am Anfang</translation>
     </message>
 </context>
 <context>
@@ -11637,6 +11861,36 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>%1 of %2 readings changed</source>
         <translation>%1 von %2 Ablesungen geändert</translation>
     </message>
+    <message>
+        <source>How the round was read</source>
+        <translation>Wie die Runde abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>Messgerät %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n doubtful</source>
+        <translation>
+            <numerusform>%n fraglich</numerusform>
+            <numerusform>%n fraglich</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n corrected</source>
+        <translation>
+            <numerusform>%n berichtigt</numerusform>
+            <numerusform>%n berichtigt</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>
@@ -11916,6 +12170,21 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ww::ui::SpeedFields</name>
+    <message>
+        <source>A speed becomes a reading when it is typed, or confirmed with Enter in its field.</source>
+        <translation>Eine Drehzahl wird zur Ablesung, wenn sie getippt oder in ihrem Feld mit Enter bestätigt wird.</translation>
+    </message>
+    <message>
+        <source>Speed of %1, %2: as read</source>
+        <translation>Drehzahl von %1, %2: abgelesen</translation>
+    </message>
+    <message>
+        <source>Speed of %1, %2: as before</source>
+        <translation>Drehzahl von %1, %2: wie zuvor</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::SystemModel</name>
     <message>
         <source>empty</source>
@@ -12031,10 +12300,6 @@ ab</translation>
         <translation>Kennung</translation>
     </message>
     <message>
-        <source>Add the first branch (Ctrl+Shift+A), or make the job from tables (Ctrl+Shift+I).</source>
-        <translation>Fügen Sie den ersten Zweig hinzu (Strg+Umschalt+A), oder legen Sie den Auftrag aus Tabellen an (Strg+Umschalt+I).</translation>
-    </message>
-    <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O) oder legen Sie einen Auftrag an (Strg+N).</translation>
     </message>
@@ -12103,6 +12368,38 @@ ab</translation>
     <message>
         <source>Ctrl+Alt+F what if</source>
         <translation>Strg+Alt+F was wäre wenn</translation>
+    </message>
+    <message>
+        <source>Show the diagram smaller</source>
+        <translation>Strangschema kleiner zeigen</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Einpassen</translation>
+    </message>
+    <message>
+        <source>Fit the whole loop into the diagram</source>
+        <translation>Den ganzen Kreislauf in das Strangschema einpassen</translation>
+    </message>
+    <message>
+        <source>Show the diagram larger</source>
+        <translation>Strangschema größer zeigen</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Paste Table</source>
+        <translation>Tabelle einfügen</translation>
+    </message>
+    <message>
+        <source>Show the first terminal without a valve table</source>
+        <translation>Den ersten Verbraucher ohne Ventiltabelle zeigen</translation>
+    </message>
+    <message>
+        <source>Add the first branch (Ctrl+Shift+A), paste a branch table (Ctrl+V), or make the job from tables (Ctrl+Shift+I).</source>
+        <translation>Fügen Sie den ersten Zweig hinzu (Strg+Umschalt+A), fügen Sie eine Zweigtabelle ein (Strg+V) oder legen Sie den Auftrag aus Tabellen an (Strg+Umschalt+I).</translation>
     </message>
 </context>
 <context>
@@ -12308,6 +12605,14 @@ ab</translation>
     <message>
         <source>%1 % of target</source>
         <translation>%1 % vom Soll</translation>
+    </message>
+    <message>
+        <source>A&amp;djust</source>
+        <translation>&amp;Einstellen</translation>
+    </message>
+    <message>
+        <source>Takes the valve in hand to the place Adjust</source>
+        <translation>Bringt das Ventil in der Hand in den Bereich Einstellen</translation>
     </message>
 </context>
 <context>
@@ -12673,10 +12978,6 @@ ab</translation>
         <translation>übernommen</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
         <source>spread</source>
         <translation>Streuung</translation>
     </message>
@@ -12808,6 +13109,14 @@ ab</translation>
         <source>Ctrl+Alt+X marks the rest as not turned</source>
         <translation>Strg+Alt+X Rest nicht gedreht</translation>
     </message>
+    <message>
+        <source>Enter takes the speed</source>
+        <translation>Enter nimmt die Drehzahl</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals</source>
+        <translation>%1 von %2 Verbrauchern</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>
@@ -12937,12 +13246,51 @@ ab</translation>
         <source>PDF files (*.pdf)</source>
         <translation>PDF-Dateien (*.pdf)</translation>
     </message>
+    <message>
+        <source>Change the design flows above too</source>
+        <translation>Auslegungsdurchflüsse darüber mit ändern</translation>
+    </message>
+    <message>
+        <source>Kept as one step: %1.</source>
+        <translation>Als ein Schritt behalten: %1.</translation>
+    </message>
+    <message>
+        <source>Next: set the valves of new branches fully open and read them in round %1, which is open: place Walk (Alt+3).</source>
+        <translation>Weiter: Stellen Sie die Ventile neuer Zweige voll auf und lesen Sie sie in Runde %1 ab, die offen ist: Ort Rundgang (Alt+3).</translation>
+    </message>
+    <message>
+        <source>Next: set the valves of new branches fully open, then open a round (Ctrl+Shift+N) and read every valve. Rounds that are closed keep the design they were judged by.</source>
+        <translation>Weiter: Stellen Sie die Ventile neuer Zweige voll auf, öffnen Sie dann eine Runde (Strg+Umschalt+N) und lesen Sie jedes Ventil ab. Geschlossene Runden behalten die Auslegung, nach der sie beurteilt wurden.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::charts::ChartView</name>
     <message>
         <source>%1, as a table</source>
         <translation>%1, als Tabelle</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::schematic::SchematicKey</name>
+    <message>
+        <source>Key to the diagram</source>
+        <translation>Legende des Strangschemas</translation>
+    </message>
+    <message>
+        <source>open part of a valve</source>
+        <translation>offener Teil eines Ventils</translation>
+    </message>
+    <message>
+        <source>index circuit, * its end</source>
+        <translation>Schlechtpunktkreis, * sein Ende</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>pump</source>
+        <translation>Pumpe</translation>
     </message>
 </context>
 <context>

@@ -83,6 +83,16 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::MainWindow</name>
+    <message numerus="yes">
+        <source>%n open comment(s)</source>
+        <translation>
+            <numerusform>%n open comment</numerusform>
+            <numerusform>%n open comments</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::MergeDialog</name>
     <message numerus="yes">
         <source>%n action(s) will be taken over as one step for undo.</source>
@@ -127,6 +137,23 @@
         <translation>
             <numerusform>%n mandatory line of readiness is open: %1. A supervisor may let the survey begin and say why.</numerusform>
             <numerusform>%n mandatory lines of readiness are open, the first: %1. A supervisor may let the survey begin and say why.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReviewPlace</name>
+    <message numerus="yes">
+        <source>%n doubtful</source>
+        <translation>
+            <numerusform>%n doubtful</numerusform>
+            <numerusform>%n doubtful</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n corrected</source>
+        <translation>
+            <numerusform>%n corrected</numerusform>
+            <numerusform>%n corrected</numerusform>
         </translation>
     </message>
 </context>

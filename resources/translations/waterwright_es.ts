@@ -279,12 +279,12 @@
         <translation>No se conoce ninguna cuota en la ronda %1.</translation>
     </message>
     <message>
-        <source>%1 of %2 are read.</source>
-        <translation>%1 de %2 están leídos.</translation>
-    </message>
-    <message>
         <source>Spread by round %1 %.</source>
         <translation>Dispersión por ronda %1 %.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals are read.</source>
+        <translation>%1 de %2 terminales están leídos.</translation>
     </message>
 </context>
 <context>
@@ -952,6 +952,10 @@
     <message>
         <source>Zero</source>
         <translation>Cero</translation>
+    </message>
+    <message>
+        <source>Earlier design flows</source>
+        <translation>Caudales de diseño anteriores</translation>
     </message>
 </context>
 <context>
@@ -4304,10 +4308,6 @@
         <translation>{1} es demasiado grande para ser cierto; compruebe cifras y unidad</translation>
     </message>
     <message>
-        <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve further to read, take another instrument or give the reason</source>
-        <translation>{1} está bajo el mínimo legible de {2}, solo se sabe que el caudal está entre {3} y {4}; cierre más la válvula para leer, use otro instrumento o dé el motivo</translation>
-    </message>
-    <message>
         <source>{1} is {2} % of the range {3} of instrument {4}; read between 10 and 95 % of it with another instrument</source>
         <translation>{1} es el {2} % del rango {3} del instrumento {4}; lea entre el 10 y el 95 % con otro instrumento</translation>
     </message>
@@ -5388,10 +5388,6 @@
         <translation>no elegido al fusionar; se eligió {1w}</translation>
     </message>
     <message>
-        <source>not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
-        <translation>sin leer en la ronda {1}, {2} de {3} lo están; léala o diga por qué no al cerrar la ronda (Ctrl+Mayús+W)</translation>
-    </message>
-    <message>
         <source>not seen when round {1} was {2w} on {3}</source>
         <translation>no visto cuando la ronda {1} quedó en el estado «{2w}» en {3}</translation>
     </message>
@@ -5912,10 +5908,6 @@
         <translation>ningún ahorro apreciable</translation>
     </message>
     <message>
-        <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
-        <translation>la ronda {1} no tiene ningún comentario abierto sin respuesta, así que nadie sabría qué corregir; comente antes una celda</translation>
-    </message>
-    <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>la ronda {1} está abierta; ciérrela primero (Ctrl+Mayús+W), después se envía y se decide</translation>
     </message>
@@ -6130,6 +6122,118 @@
     <message>
         <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
         <translation>la ronda {1} ya no admite lecturas nuevas; abra la ronda siguiente (Ctrl+Mayús+N) y lea después</translation>
+    </message>
+    <message>
+        <source>In the figure the upright line at a tee is what is available there, supply less return; the bracket is the dp of the valve.</source>
+        <translation>En la figura, la línea vertical en una te es lo disponible allí, impulsión menos retorno; el corchete es la Δp de la válvula.</translation>
+    </message>
+    <message>
+        <source>Revision {1}: {2} signed as reviewer, and read or sent rounds {3} too.</source>
+        <translation>Revisión {1}: {2} firmó como revisor, y también leyó o envió las rondas {3}.</translation>
+    </message>
+    <message>
+        <source>The index valve {1} ended at {2} of {3}, not fully open, and takes {4}.</source>
+        <translation>La válvula más desfavorable {1} acabó en {2} de {3}, no totalmente abierta, y toma {4}.</translation>
+    </message>
+    <message>
+        <source>The index valve {1} ended fully open and takes {2}.</source>
+        <translation>La válvula más desfavorable {1} acabó totalmente abierta y toma {2}.</translation>
+    </message>
+    <message>
+        <source>The setting of valve {1} is not known, so it counts as fully open; enter it with its reading.</source>
+        <translation>El ajuste de la válvula {1} no se conoce, por lo que cuenta como totalmente abierta; introdúzcalo con su lectura.</translation>
+    </message>
+    <message>
+        <source>The valve {1} ended at {2} of {3} and takes {4}.</source>
+        <translation>La válvula {1} acabó en {2} de {3} y toma {4}.</translation>
+    </message>
+    <message>
+        <source>The valve {1} ended fully open and takes {2}.</source>
+        <translation>La válvula {1} acabó totalmente abierta y toma {2}.</translation>
+    </message>
+    <message>
+        <source>branches added after round {1} was closed: {2}; rounds up to {1} are judged without them: read a new round</source>
+        <translation>se añadieron ramales después de cerrar la ronda {1}: {2}; las rondas hasta la {1} se juzgan sin ellos: lea una ronda nueva</translation>
+    </message>
+    <message>
+        <source>design flows changed after round {1} was closed: {2}; rounds up to {1} are judged by those before: read a new round</source>
+        <translation>caudales de diseño cambiados después de cerrar la ronda {1}: {2}; las rondas hasta la {1} se juzgan por los anteriores: lea una ronda nueva</translation>
+    </message>
+    <message>
+        <source>it goes no further in the working order; move another valve</source>
+        <translation>no va más allá en el orden de trabajo; mueva otra válvula</translation>
+    </message>
+    <message>
+        <source>it is number {1} of {2} in the working order now; Ctrl+Alt+B goes back to the advised order</source>
+        <translation>ahora es la número {1} de {2} en el orden de trabajo; Ctrl+Alt+B vuelve al orden aconsejado</translation>
+    </message>
+    <message>
+        <source>its design flow is {1} to begin with; type its own, and by which branch it is fed</source>
+        <translation>su caudal de diseño es {1} para empezar; escriba el suyo y de qué ramal se alimenta</translation>
+    </message>
+    <message>
+        <source>limits changed after round {1} was closed: share ±{2} %, was ±{3} %; of design {4} to {5} %, was {6} to {7} %; round {1} was accepted by those before</source>
+        <translation>límites cambiados después de cerrar la ronda {1}: cuota ±{2} %, era ±{3} %; del diseño {4} a {5} %, era {6} a {7} %; la ronda {1} se aceptó por los anteriores</translation>
+    </message>
+    <message>
+        <source>limits changed after round {1} was closed: share ±{2} %, was ±{3} %; of design {4} to {5} %, was {6} to {7} %; rounds up to {1} are judged by those before</source>
+        <translation>límites cambiados después de cerrar la ronda {1}: cuota ±{2} %, era ±{3} %; del diseño {4} a {5} %, era {6} a {7} %; las rondas hasta la {1} se juzgan por los anteriores</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} valves are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
+        <translation>sin leer en la ronda {1}, {2} de {3} válvulas lo están; léala, o diga por qué no al cerrar la ronda (Ctrl+Mayús+W)</translation>
+    </message>
+    <message>
+        <source>open comments: {1}, the first on {2}; Ctrl+Shift+Down goes to it, and from one to the next along the route</source>
+        <translation>comentarios abiertos: {1}, el primero en {2}; Ctrl+Mayús+Abajo lleva a él, y de uno al siguiente por la ruta</translation>
+    </message>
+    <message>
+        <source>read or sent these rounds too: {1}</source>
+        <translation>también leyó o envió estas rondas: {1}</translation>
+    </message>
+    <message>
+        <source>round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it, then send back</source>
+        <translation>la ronda {1} no tiene ningún comentario abierto que diga qué corregir; elija una celda de la comparación, pulse Ctrl+Alt+C y escríbalo, después devuélvala</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back, so this corrects its reading and the old value stays in the history; say why in a note (Ctrl+M)</source>
+        <translation>la ronda {1} fue devuelta, esto corrige pues su lectura y el valor anterior queda en el historial; diga por qué en una nota (Ctrl+M)</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share and the index circuit is proved; send it for review, then look at the report</source>
+        <translation>ronda {1}: {2} de {3} terminales en cuota y el circuito más desfavorable está demostrado; envíela a revisión y mire después el informe</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share, but the index circuit is not proved; see on the place Adjust which valve to open, then read a final round</source>
+        <translation>ronda {1}: {2} de {3} terminales en cuota, pero el circuito más desfavorable no está demostrado; vea en Ajustar qué válvula abrir y lea después una ronda final</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share; go on in Adjust, then read a final round</source>
+        <translation>ronda {1}: {2} de {3} terminales en cuota; siga en Ajustar y lea después una ronda final</translation>
+    </message>
+    <message>
+        <source>the valves are taken in the advised order again; Alt+Shift+Up and Down change it</source>
+        <translation>las válvulas se toman otra vez en el orden aconsejado; Alt+Mayús+Arriba y Abajo lo cambian</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); with the point moved {5} would, correct it or read it again</source>
+        <translation>{1} en la ronda {2} no casa con las demás lecturas, que esperan {3} (z {4}); con el punto decimal corrido, {5} casaría, corríjalo o reléalo</translation>
+    </message>
+    <message>
+        <source>{1} is far from the expected {2}, with the point moved it would be {3}; correct it, read again or give the reason</source>
+        <translation>{1} está lejos de {2} esperado, con el punto decimal corrido sería {3}; corríjalo, relea o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve {5w} to read, take another instrument or give the reason</source>
+        <translation>{1} está bajo el mínimo legible de {2}, solo se sabe que el caudal está entre {3} y {4}; cierre la válvula {5w} para leer, use otro instrumento o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} read or sent rounds {2}, and the report tells it beside the signature; let somebody else review them, or sign once more</source>
+        <translation>{1} leyó o envió las rondas {2}, y el informe lo dice junto a la firma; haga que otro las revise, o firme otra vez</translation>
+    </message>
+    <message>
+        <source>{1} was added after the reference was read; read the reference again</source>
+        <translation>{1} se añadió después de leer la referencia; relea la referencia</translation>
     </message>
 </context>
 <context>
@@ -6394,6 +6498,18 @@
     <message>
         <source>With the pump on the unit of %1 stands at %2%3 %4 against the fill pressure, which is not known.</source>
         <translation>Con la bomba en marcha la unidad de %1 está a %2%3 %4 respecto a la presión de llenado, que no se conoce.</translation>
+    </message>
+    <message>
+        <source>supply, pump on</source>
+        <translation>impulsión, bomba en marcha</translation>
+    </message>
+    <message>
+        <source>return, pump on</source>
+        <translation>retorno, bomba en marcha</translation>
+    </message>
+    <message>
+        <source>Available at the tee</source>
+        <translation>Disponible en la te</translation>
     </message>
 </context>
 <context>
@@ -7876,6 +7992,14 @@
         <source>at the speed of the last round</source>
         <translation>a la velocidad de la última ronda</translation>
     </message>
+    <message>
+        <source>further</source>
+        <translation>más</translation>
+    </message>
+    <message>
+        <source>to </source>
+        <translation>hasta </translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7966,10 +8090,6 @@
         <translation>Sin guardar: %1</translation>
     </message>
     <message>
-        <source>%1 stored, %2</source>
-        <translation>guardado: %1, %2</translation>
-    </message>
-    <message>
         <source>last stored %1: %2</source>
         <translation>último guardado %1: %2</translation>
     </message>
@@ -8008,6 +8128,14 @@
     <message>
         <source>nobody chosen</source>
         <translation>nadie elegido</translation>
+    </message>
+    <message>
+        <source>Valves to read: %1 of terminals, %2 of branches above them</source>
+        <translation>Válvulas por leer: %1 de terminales, %2 de ramales por encima</translation>
+    </message>
+    <message>
+        <source>last stored %1</source>
+        <translation>último guardado %1</translation>
     </message>
 </context>
 <context>
@@ -8447,6 +8575,10 @@
         <source>only %1 available</source>
         <translation>solo %1 disponibles</translation>
     </message>
+    <message>
+        <source>Alt+Shift+Up, Alt+Shift+Down working order</source>
+        <translation>Alt+Mayús+Arriba, Alt+Mayús+Abajo orden de trabajo</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -8623,6 +8755,14 @@
     <message>
         <source>The pump makes enough at design flow. How much too much, and by which speed or impeller to take it away: Pump, Decision. Change it after the valves are set, by a licensed person and within the limits of the maker and the local code.</source>
         <translation>La bomba da bastante a caudal de diseño. Cuánto sobra, y con qué velocidad o rodete se quita: Bomba, Decisión. Cámbiela tras ajustar las válvulas, por una persona habilitada y dentro de los límites del fabricante y la norma local.</translation>
+    </message>
+    <message>
+        <source>Advice of earlier readings</source>
+        <translation>Consejo de lecturas anteriores</translation>
+    </message>
+    <message>
+        <source>Working order: changed here by hand; Ctrl+Alt+B goes back to the advised one.</source>
+        <translation>Orden de trabajo: cambiado aquí a mano; Ctrl+Alt+B vuelve al aconsejado.</translation>
     </message>
 </context>
 <context>
@@ -9259,6 +9399,10 @@
         <source>Mark Rest as Not &amp;Turned</source>
         <translation>Anotar el resto como no &amp;girado</translation>
     </message>
+    <message>
+        <source>Restore Advised &amp;Order</source>
+        <translation>Restablecer &amp;orden aconsejado</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -9281,10 +9425,6 @@
     <message>
         <source>Text of the comment</source>
         <translation>Texto del comentario</translation>
-    </message>
-    <message>
-        <source>comment or answer</source>
-        <translation>comentario o respuesta</translation>
     </message>
     <message>
         <source>%1 — %2</source>
@@ -9316,6 +9456,18 @@
     <message>
         <source>Reopen</source>
         <translation>Reabrir</translation>
+    </message>
+    <message>
+        <source>Answer %1 on %2</source>
+        <translation>Respuesta a %1 sobre %2</translation>
+    </message>
+    <message>
+        <source>answer, Enter</source>
+        <translation>respuesta, Enter</translation>
+    </message>
+    <message>
+        <source>new comment, Enter</source>
+        <translation>comentario nuevo, Enter</translation>
     </message>
 </context>
 <context>
@@ -9591,6 +9743,10 @@
         <source>To the People of the Job</source>
         <translation>A las personas de la obra</translation>
     </message>
+    <message>
+        <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
+        <translation>aceptada por los límites: cuota ±%1 %, del diseño %2 a +%3 %</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>
@@ -9854,10 +10010,6 @@
         <translation>&amp;Atrás</translation>
     </message>
     <message>
-        <source>Import from %1</source>
-        <translation>Importar de %1</translation>
-    </message>
-    <message>
         <source>Readings of a walk</source>
         <translation>Lecturas de un recorrido</translation>
     </message>
@@ -9943,6 +10095,10 @@
             <numerusform>Hay que corregir u omitir %n filas.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Import: %1</source>
+        <translation>Importación: %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ImportModel</name>
@@ -10027,10 +10183,6 @@
     <message>
         <source>Job</source>
         <translation>Obra</translation>
-    </message>
-    <message>
-        <source>Facts of the job</source>
-        <translation>Datos de la obra</translation>
     </message>
     <message>
         <source>Pages of the job</source>
@@ -10412,6 +10564,22 @@
         <source>Del</source>
         <translation>Supr</translation>
     </message>
+    <message>
+        <source>In the diagram of System: follow the pipe, open the valve</source>
+        <translation>En el esquema de Sistema: seguir el tubo, abrir la válvula</translation>
+    </message>
+    <message>
+        <source>arrows, Enter</source>
+        <translation>flechas, Intro</translation>
+    </message>
+    <message>
+        <source>In the diagram of System: larger, smaller, the whole loop</source>
+        <translation>En el esquema de Sistema: más grande, más pequeño, toda la red</translation>
+    </message>
+    <message>
+        <source>+, -, 0</source>
+        <translation>+, -, 0</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::Ladder</name>
@@ -10575,10 +10743,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Nueva obra de ejemplo</translation>
     </message>
     <message>
-        <source>Invented jobs, each with rounds that were read. &amp;Sample</source>
-        <translation>Obras inventadas, cada una con rondas leídas. &amp;Ejemplo</translation>
-    </message>
-    <message>
         <source>Export a Spreadsheet</source>
         <translation>Exportar una hoja de cálculo</translation>
     </message>
@@ -10694,6 +10858,49 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>Ctrl+Z undo</source>
         <translation>Ctrl+Z deshacer</translation>
     </message>
+    <message>
+        <source>Move Valve U&amp;p the Working Order</source>
+        <translation>Su&amp;bir válvula en el orden de trabajo</translation>
+    </message>
+    <message>
+        <source>Move Branch U&amp;p the Route</source>
+        <translation>S&amp;ubir ramal en la ruta</translation>
+    </message>
+    <message>
+        <source>Move Valve Do&amp;wn the Working Order</source>
+        <translation>Ba&amp;jar válvula en el orden de trabajo</translation>
+    </message>
+    <message>
+        <source>Move Branch Do&amp;wn the Route</source>
+        <translation>Bajar ra&amp;mal en la ruta</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Save Checkpoint</source>
+        <translation>&amp;Guardar punto de control</translation>
+    </message>
+    <message>
+        <source>Invented jobs, each with rounds that were read.</source>
+        <translation>Obras inventadas, cada una con rondas leídas.</translation>
+    </message>
+    <message>
+        <source>&amp;Sample</source>
+        <translation>&amp;Ejemplo</translation>
+    </message>
+    <message>
+        <source>&amp;Make Job…</source>
+        <translation>&amp;Crear obra…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open comment(s)</source>
+        <translation>
+            <numerusform>%n comentario abierto</numerusform>
+            <numerusform>%n comentarios abiertos</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -10715,10 +10922,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>choose a unit</source>
         <translation>elegir una unidad</translation>
-    </message>
-    <message>
-        <source>Columns matched</source>
-        <translation>Columnas asignadas</translation>
     </message>
     <message>
         <source>choose a column</source>
@@ -10975,6 +11178,15 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>Digit %1</source>
         <translation>Cifra %1</translation>
     </message>
+    <message>
+        <source>note</source>
+        <comment>a key of the number pad; short</comment>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>Write a note</source>
+        <translation>Escribir una nota</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::OpenRoundPanel</name>
@@ -11118,8 +11330,20 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Restablecer ajustes</translation>
     </message>
     <message>
-        <source>Display, text size, targets, window and the list of recent files become as they were at first</source>
-        <translation>Pantalla, tamaño del texto, botones, ventana y lista de archivos recientes vuelven a como eran al principio</translation>
+        <source>As the system</source>
+        <translation>Como el sistema</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>I&amp;dioma</translation>
+    </message>
+    <message>
+        <source>Display, text size, language, targets, window and the list of recent files become as they were at first</source>
+        <translation>Pantalla, tamaño del texto, idioma, botones, ventana y lista de archivos recientes vuelven a como eran al principio</translation>
     </message>
 </context>
 <context>
@@ -11637,6 +11861,36 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>%1 of %2 readings changed</source>
         <translation>%1 de %2 lecturas cambiadas</translation>
     </message>
+    <message>
+        <source>How the round was read</source>
+        <translation>Cómo se leyó la ronda</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Ronda %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>por %1</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>medidor %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n doubtful</source>
+        <translation>
+            <numerusform>%n dudosa</numerusform>
+            <numerusform>%n dudosas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n corrected</source>
+        <translation>
+            <numerusform>%n corregida</numerusform>
+            <numerusform>%n corregidas</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>
@@ -11916,6 +12170,21 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
 </context>
 <context>
+    <name>ww::ui::SpeedFields</name>
+    <message>
+        <source>A speed becomes a reading when it is typed, or confirmed with Enter in its field.</source>
+        <translation>Una velocidad es una lectura si se teclea, o se confirma con Intro en su campo.</translation>
+    </message>
+    <message>
+        <source>Speed of %1, %2: as read</source>
+        <translation>Velocidad de %1, %2: leída</translation>
+    </message>
+    <message>
+        <source>Speed of %1, %2: as before</source>
+        <translation>Velocidad de %1, %2: como antes</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::SystemModel</name>
     <message>
         <source>empty</source>
@@ -12031,10 +12300,6 @@ desde</translation>
         <translation>etiqueta</translation>
     </message>
     <message>
-        <source>Add the first branch (Ctrl+Shift+A), or make the job from tables (Ctrl+Shift+I).</source>
-        <translation>Añada el primer ramal (Ctrl+Mayús+A), o cree la obra desde tablas (Ctrl+Mayús+I).</translation>
-    </message>
-    <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
     </message>
@@ -12103,6 +12368,38 @@ desde</translation>
     <message>
         <source>Ctrl+Alt+F what if</source>
         <translation>Ctrl+Alt+F qué pasa si</translation>
+    </message>
+    <message>
+        <source>Show the diagram smaller</source>
+        <translation>Ver el esquema más pequeño</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Encajar</translation>
+    </message>
+    <message>
+        <source>Fit the whole loop into the diagram</source>
+        <translation>Encajar toda la red en el esquema</translation>
+    </message>
+    <message>
+        <source>Show the diagram larger</source>
+        <translation>Ver el esquema más grande</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Ver</translation>
+    </message>
+    <message>
+        <source>Paste Table</source>
+        <translation>Pegar tabla</translation>
+    </message>
+    <message>
+        <source>Show the first terminal without a valve table</source>
+        <translation>Ver el primer terminal sin tabla de válvula</translation>
+    </message>
+    <message>
+        <source>Add the first branch (Ctrl+Shift+A), paste a branch table (Ctrl+V), or make the job from tables (Ctrl+Shift+I).</source>
+        <translation>Añada el primer ramal (Ctrl+Mayús+A), pegue una tabla de ramales (Ctrl+V) o cree la obra a partir de tablas (Ctrl+Mayús+I).</translation>
     </message>
 </context>
 <context>
@@ -12308,6 +12605,14 @@ desde</translation>
     <message>
         <source>%1 % of target</source>
         <translation>%1 % del objetivo</translation>
+    </message>
+    <message>
+        <source>A&amp;djust</source>
+        <translation>A&amp;justar</translation>
+    </message>
+    <message>
+        <source>Takes the valve in hand to the place Adjust</source>
+        <translation>Lleva la válvula en mano al área Ajustar</translation>
     </message>
 </context>
 <context>
@@ -12673,10 +12978,6 @@ objetivo</translation>
         <translation>heredados</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
         <source>spread</source>
         <translation>dispersión</translation>
     </message>
@@ -12808,6 +13109,14 @@ objetivo</translation>
         <source>Ctrl+Alt+X marks the rest as not turned</source>
         <translation>Ctrl+Alt+X resto no girado</translation>
     </message>
+    <message>
+        <source>Enter takes the speed</source>
+        <translation>Intro toma la velocidad</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals</source>
+        <translation>%1 de %2 terminales</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>
@@ -12937,12 +13246,51 @@ objetivo</translation>
         <source>PDF files (*.pdf)</source>
         <translation>Archivos PDF (*.pdf)</translation>
     </message>
+    <message>
+        <source>Change the design flows above too</source>
+        <translation>Cambiar también los caudales de diseño de arriba</translation>
+    </message>
+    <message>
+        <source>Kept as one step: %1.</source>
+        <translation>Guardado como un paso: %1.</translation>
+    </message>
+    <message>
+        <source>Next: set the valves of new branches fully open and read them in round %1, which is open: place Walk (Alt+3).</source>
+        <translation>Después: abra del todo las válvulas de los ramales nuevos y léalos en la ronda %1, que está abierta: lugar Recorrido (Alt+3).</translation>
+    </message>
+    <message>
+        <source>Next: set the valves of new branches fully open, then open a round (Ctrl+Shift+N) and read every valve. Rounds that are closed keep the design they were judged by.</source>
+        <translation>Después: abra del todo las válvulas de los ramales nuevos, abra luego una ronda (Ctrl+Mayús+N) y lea cada válvula. Las rondas cerradas conservan el diseño por el que se juzgaron.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::charts::ChartView</name>
     <message>
         <source>%1, as a table</source>
         <translation>%1, como tabla</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::schematic::SchematicKey</name>
+    <message>
+        <source>Key to the diagram</source>
+        <translation>Leyenda del esquema</translation>
+    </message>
+    <message>
+        <source>open part of a valve</source>
+        <translation>parte abierta de una válvula</translation>
+    </message>
+    <message>
+        <source>index circuit, * its end</source>
+        <translation>circuito más desfavorable, * su final</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unidad</translation>
+    </message>
+    <message>
+        <source>pump</source>
+        <translation>bomba</translation>
     </message>
 </context>
 <context>

@@ -279,12 +279,12 @@
         <translation>Aucune part n’est connue au passage %1.</translation>
     </message>
     <message>
-        <source>%1 of %2 are read.</source>
-        <translation>%1 sur %2 sont mesurés.</translation>
-    </message>
-    <message>
         <source>Spread by round %1 %.</source>
         <translation>Dispersion par passage %1&#xa0;%.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals are read.</source>
+        <translation>%1 des %2 terminaux sont mesurés.</translation>
     </message>
 </context>
 <context>
@@ -952,6 +952,10 @@
     <message>
         <source>Zero</source>
         <translation>Zéro</translation>
+    </message>
+    <message>
+        <source>Earlier design flows</source>
+        <translation>Débits nominaux antérieurs</translation>
     </message>
 </context>
 <context>
@@ -4304,10 +4308,6 @@
         <translation>{1} est trop grand pour être vrai&#xa0;; vérifiez chiffres et unité</translation>
     </message>
     <message>
-        <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve further to read, take another instrument or give the reason</source>
-        <translation>{1} est sous le minimum lisible de {2}, on sait seulement le débit entre {3} et {4}&#xa0;; fermez davantage la vanne pour mesurer, prenez un autre instrument ou donnez le motif</translation>
-    </message>
-    <message>
         <source>{1} is {2} % of the range {3} of instrument {4}; read between 10 and 95 % of it with another instrument</source>
         <translation>{1} est {2}&#xa0;% de la plage {3} de l’instrument {4}&#xa0;; mesurez entre 10 et 95&#xa0;% avec un autre instrument</translation>
     </message>
@@ -5388,10 +5388,6 @@
         <translation>non choisi lors de la fusion&#xa0;; choisi&#xa0;: {1w}</translation>
     </message>
     <message>
-        <source>not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
-        <translation>non mesurée au passage {1}, {2} sur {3} le sont&#xa0;; mesurez-la, ou dites pourquoi à la clôture du passage (Ctrl+Maj+W)</translation>
-    </message>
-    <message>
         <source>not seen when round {1} was {2w} on {3}</source>
         <translation>non vu quand le passage {1} a été {2w} sur {3}</translation>
     </message>
@@ -5912,10 +5908,6 @@
         <translation>aucune économie décelable</translation>
     </message>
     <message>
-        <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
-        <translation>le passage {1} n’a aucun commentaire ouvert sans réponse, personne ne saurait donc quoi corriger&#xa0;; commentez d’abord une cellule</translation>
-    </message>
-    <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>le passage {1} est ouvert&#xa0;; clôturez-le d’abord (Ctrl+Maj+W), puis il est envoyé et soumis à décision</translation>
     </message>
@@ -6130,6 +6122,118 @@
     <message>
         <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
         <translation>le passage {1} ne prend plus de nouvelles mesures&#xa0;; ouvrez le passage suivant (Ctrl+Maj+N), puis mesurez</translation>
+    </message>
+    <message>
+        <source>In the figure the upright line at a tee is what is available there, supply less return; the bracket is the dp of the valve.</source>
+        <translation>Sur la figure, le trait vertical à un té est ce qui y est disponible, aller moins retour&#xa0;; le crochet est la Δp de la vanne.</translation>
+    </message>
+    <message>
+        <source>Revision {1}: {2} signed as reviewer, and read or sent rounds {3} too.</source>
+        <translation>Révision {1}&#xa0;: {2} a signé comme relecteur, et a aussi mesuré ou envoyé les passages {3}.</translation>
+    </message>
+    <message>
+        <source>The index valve {1} ended at {2} of {3}, not fully open, and takes {4}.</source>
+        <translation>La vanne défavorisée {1} a fini à {2} sur {3}, pas ouverte en grand, et prend {4}.</translation>
+    </message>
+    <message>
+        <source>The index valve {1} ended fully open and takes {2}.</source>
+        <translation>La vanne défavorisée {1} a fini ouverte en grand et prend {2}.</translation>
+    </message>
+    <message>
+        <source>The setting of valve {1} is not known, so it counts as fully open; enter it with its reading.</source>
+        <translation>Le réglage de la vanne {1} n’est pas connu, elle compte donc comme ouverte en grand&#xa0;; saisissez-le avec sa mesure.</translation>
+    </message>
+    <message>
+        <source>The valve {1} ended at {2} of {3} and takes {4}.</source>
+        <translation>La vanne {1} a fini à {2} sur {3} et prend {4}.</translation>
+    </message>
+    <message>
+        <source>The valve {1} ended fully open and takes {2}.</source>
+        <translation>La vanne {1} a fini ouverte en grand et prend {2}.</translation>
+    </message>
+    <message>
+        <source>branches added after round {1} was closed: {2}; rounds up to {1} are judged without them: read a new round</source>
+        <translation>des branches ont été ajoutées après la clôture du passage {1}&#xa0;: {2}&#xa0;; les passages jusqu’au {1} sont jugés sans elles&#xa0;: mesurez un nouveau passage</translation>
+    </message>
+    <message>
+        <source>design flows changed after round {1} was closed: {2}; rounds up to {1} are judged by those before: read a new round</source>
+        <translation>des débits nominaux ont changé après la clôture du passage {1}&#xa0;: {2}&#xa0;; les passages jusqu’au {1} sont jugés d’après les précédents&#xa0;: mesurez un nouveau passage</translation>
+    </message>
+    <message>
+        <source>it goes no further in the working order; move another valve</source>
+        <translation>elle ne va pas plus loin dans l’ordre de travail&#xa0;; déplacez une autre vanne</translation>
+    </message>
+    <message>
+        <source>it is number {1} of {2} in the working order now; Ctrl+Alt+B goes back to the advised order</source>
+        <translation>elle est maintenant n° {1} sur {2} dans l’ordre de travail&#xa0;; Ctrl+Alt+B revient à l’ordre conseillé</translation>
+    </message>
+    <message>
+        <source>its design flow is {1} to begin with; type its own, and by which branch it is fed</source>
+        <translation>son débit de projet est {1} pour commencer&#xa0;; tapez le sien, et la branche qui l’alimente</translation>
+    </message>
+    <message>
+        <source>limits changed after round {1} was closed: share ±{2} %, was ±{3} %; of design {4} to {5} %, was {6} to {7} %; round {1} was accepted by those before</source>
+        <translation>limites changées après la clôture du passage {1}&#xa0;: part ±{2}&#xa0;%, était ±{3}&#xa0;%&#xa0;; du débit nominal {4} à {5}&#xa0;%, était {6} à {7}&#xa0;%&#xa0;; le passage {1} a été accepté d’après les précédentes</translation>
+    </message>
+    <message>
+        <source>limits changed after round {1} was closed: share ±{2} %, was ±{3} %; of design {4} to {5} %, was {6} to {7} %; rounds up to {1} are judged by those before</source>
+        <translation>limites changées après la clôture du passage {1}&#xa0;: part ±{2}&#xa0;%, était ±{3}&#xa0;%&#xa0;; du débit nominal {4} à {5}&#xa0;%, était {6} à {7}&#xa0;%&#xa0;; les passages jusqu’au {1} sont jugés d’après les précédentes</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} valves are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
+        <translation>non mesurée au passage {1}, {2} vannes sur {3} le sont&#xa0;; mesurez-la, ou dites pourquoi non à la clôture du passage (Ctrl+Maj+W)</translation>
+    </message>
+    <message>
+        <source>open comments: {1}, the first on {2}; Ctrl+Shift+Down goes to it, and from one to the next along the route</source>
+        <translation>commentaires ouverts&#xa0;: {1}, le premier sur {2}&#xa0;; Ctrl+Maj+Bas y mène, puis de l’un à l’autre le long de la tournée</translation>
+    </message>
+    <message>
+        <source>read or sent these rounds too: {1}</source>
+        <translation>a aussi mesuré ou envoyé ces passages&#xa0;: {1}</translation>
+    </message>
+    <message>
+        <source>round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it, then send back</source>
+        <translation>le passage {1} n’a aucun commentaire ouvert qui dise quoi corriger&#xa0;; choisissez une cellule de la comparaison, appuyez sur Ctrl+Alt+C et écrivez-le, puis renvoyez</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back, so this corrects its reading and the old value stays in the history; say why in a note (Ctrl+M)</source>
+        <translation>le passage {1} a été renvoyé, ceci corrige donc sa mesure et l’ancienne valeur reste dans l’historique&#xa0;; dites pourquoi dans une note (Ctrl+M)</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share and the index circuit is proved; send it for review, then look at the report</source>
+        <translation>passage {1}&#xa0;: {2} terminaux sur {3} à leur part, et le circuit défavorisé est prouvé&#xa0;; envoyez-le en revue, puis voyez le rapport</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share, but the index circuit is not proved; see on the place Adjust which valve to open, then read a final round</source>
+        <translation>passage {1}&#xa0;: {2} terminaux sur {3} à leur part, mais le circuit défavorisé n’est pas prouvé&#xa0;; voyez dans Régler quelle vanne ouvrir, puis faites un passage final</translation>
+    </message>
+    <message>
+        <source>round {1}: {2} of {3} terminals are on share; go on in Adjust, then read a final round</source>
+        <translation>passage {1}&#xa0;: {2} terminaux sur {3} à leur part&#xa0;; continuez dans Régler, puis faites un passage final</translation>
+    </message>
+    <message>
+        <source>the valves are taken in the advised order again; Alt+Shift+Up and Down change it</source>
+        <translation>les vannes sont reprises dans l’ordre conseillé&#xa0;; Alt+Maj+Haut et Bas le changent</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); with the point moved {5} would, correct it or read it again</source>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; avec le point décimal déplacé, {5} irait, corrigez ou remesurez</translation>
+    </message>
+    <message>
+        <source>{1} is far from the expected {2}, with the point moved it would be {3}; correct it, read again or give the reason</source>
+        <translation>{1} est loin des {2} attendus, avec le point décimal déplacé ce serait {3}&#xa0;; corrigez, remesurez ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve {5w} to read, take another instrument or give the reason</source>
+        <translation>{1} est sous le minimum lisible de {2}, on sait seulement le débit entre {3} et {4}&#xa0;; fermez la vanne {5w} pour mesurer, prenez un autre instrument ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>{1} read or sent rounds {2}, and the report tells it beside the signature; let somebody else review them, or sign once more</source>
+        <translation>{1} a mesuré ou envoyé les passages {2}, et le rapport le dit à côté de la signature&#xa0;; faites relire par quelqu’un d’autre, ou signez encore une fois</translation>
+    </message>
+    <message>
+        <source>{1} was added after the reference was read; read the reference again</source>
+        <translation>{1} a été ajouté après la mesure de la référence&#xa0;; remesurez la référence</translation>
     </message>
 </context>
 <context>
@@ -6394,6 +6498,18 @@
     <message>
         <source>With the pump on the unit of %1 stands at %2%3 %4 against the fill pressure, which is not known.</source>
         <translation>Pompe en marche, l’unité de %1 est à %2%3 %4 par rapport à la pression de remplissage, qui n’est pas connue.</translation>
+    </message>
+    <message>
+        <source>supply, pump on</source>
+        <translation>aller, pompe en marche</translation>
+    </message>
+    <message>
+        <source>return, pump on</source>
+        <translation>retour, pompe en marche</translation>
+    </message>
+    <message>
+        <source>Available at the tee</source>
+        <translation>Disponible au té</translation>
     </message>
 </context>
 <context>
@@ -7876,6 +7992,14 @@
         <source>at the speed of the last round</source>
         <translation>à la vitesse du dernier passage</translation>
     </message>
+    <message>
+        <source>further</source>
+        <translation>davantage</translation>
+    </message>
+    <message>
+        <source>to </source>
+        <translation>jusqu’à </translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7966,10 +8090,6 @@
         <translation>Non enregistré&#xa0;: %1</translation>
     </message>
     <message>
-        <source>%1 stored, %2</source>
-        <translation>enregistré&#xa0;: %1, %2</translation>
-    </message>
-    <message>
         <source>last stored %1: %2</source>
         <translation>dernier enregistrement %1&#xa0;: %2</translation>
     </message>
@@ -8008,6 +8128,14 @@
     <message>
         <source>nobody chosen</source>
         <translation>aucune personne choisie</translation>
+    </message>
+    <message>
+        <source>Valves to read: %1 of terminals, %2 of branches above them</source>
+        <translation>Vannes à mesurer&#xa0;: %1 de terminaux, %2 de branches au-dessus</translation>
+    </message>
+    <message>
+        <source>last stored %1</source>
+        <translation>dernier enregistrement %1</translation>
     </message>
 </context>
 <context>
@@ -8447,6 +8575,10 @@
         <source>only %1 available</source>
         <translation>seulement %1 disponibles</translation>
     </message>
+    <message>
+        <source>Alt+Shift+Up, Alt+Shift+Down working order</source>
+        <translation>Alt+Maj+Haut, Alt+Maj+Bas ordre de travail</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -8623,6 +8755,14 @@
     <message>
         <source>The pump makes enough at design flow. How much too much, and by which speed or impeller to take it away: Pump, Decision. Change it after the valves are set, by a licensed person and within the limits of the maker and the local code.</source>
         <translation>La pompe fournit assez au débit nominal. L’excès, et la vitesse ou la roue qui le supprime&#xa0;: Pompe, Décision. Ne la changez qu’après le réglage des vannes, par une personne habilitée et dans les limites du fabricant et des règles locales.</translation>
+    </message>
+    <message>
+        <source>Advice of earlier readings</source>
+        <translation>Conseil des mesures précédentes</translation>
+    </message>
+    <message>
+        <source>Working order: changed here by hand; Ctrl+Alt+B goes back to the advised one.</source>
+        <translation>Ordre de travail&#xa0;: changé ici à la main&#xa0;; Ctrl+Alt+B revient à l’ordre conseillé.</translation>
     </message>
 </context>
 <context>
@@ -9259,6 +9399,10 @@
         <source>Mark Rest as Not &amp;Turned</source>
         <translation>Noter le reste &amp;non manœuvré</translation>
     </message>
+    <message>
+        <source>Restore Advised &amp;Order</source>
+        <translation>Rétablir l’&amp;ordre conseillé</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -9281,10 +9425,6 @@
     <message>
         <source>Text of the comment</source>
         <translation>Texte du commentaire</translation>
-    </message>
-    <message>
-        <source>comment or answer</source>
-        <translation>commentaire ou réponse</translation>
     </message>
     <message>
         <source>%1 — %2</source>
@@ -9316,6 +9456,18 @@
     <message>
         <source>Reopen</source>
         <translation>Rouvrir</translation>
+    </message>
+    <message>
+        <source>Answer %1 on %2</source>
+        <translation>Réponse à %1 sur %2</translation>
+    </message>
+    <message>
+        <source>answer, Enter</source>
+        <translation>réponse, Entrée</translation>
+    </message>
+    <message>
+        <source>new comment, Enter</source>
+        <translation>nouveau commentaire, Entrée</translation>
     </message>
 </context>
 <context>
@@ -9591,6 +9743,10 @@
         <source>To the People of the Job</source>
         <translation>Aux personnes du chantier</translation>
     </message>
+    <message>
+        <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
+        <translation>accepté d’après les limites&#xa0;: part ±%1&#xa0;%, du débit nominal %2 à +%3&#xa0;%</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>
@@ -9854,10 +10010,6 @@
         <translation>&amp;Retour</translation>
     </message>
     <message>
-        <source>Import from %1</source>
-        <translation>Importer de %1</translation>
-    </message>
-    <message>
         <source>Readings of a walk</source>
         <translation>Mesures d’une tournée</translation>
     </message>
@@ -9943,6 +10095,10 @@
             <numerusform>%n lignes sont à corriger ou à omettre.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Import: %1</source>
+        <translation>Importation&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ImportModel</name>
@@ -10027,10 +10183,6 @@
     <message>
         <source>Job</source>
         <translation>Chantier</translation>
-    </message>
-    <message>
-        <source>Facts of the job</source>
-        <translation>Données du chantier</translation>
     </message>
     <message>
         <source>Pages of the job</source>
@@ -10412,6 +10564,22 @@
         <source>Del</source>
         <translation>Suppr</translation>
     </message>
+    <message>
+        <source>In the diagram of System: follow the pipe, open the valve</source>
+        <translation>Dans le schéma de Réseau&#xa0;: suivre le tube, ouvrir la vanne</translation>
+    </message>
+    <message>
+        <source>arrows, Enter</source>
+        <translation>flèches, Entrée</translation>
+    </message>
+    <message>
+        <source>In the diagram of System: larger, smaller, the whole loop</source>
+        <translation>Dans le schéma de Réseau&#xa0;: agrandir, réduire, toute la boucle</translation>
+    </message>
+    <message>
+        <source>+, -, 0</source>
+        <translation>+, -, 0</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::Ladder</name>
@@ -10575,10 +10743,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Nouveau chantier d’exemple</translation>
     </message>
     <message>
-        <source>Invented jobs, each with rounds that were read. &amp;Sample</source>
-        <translation>Chantiers inventés, chacun avec des passages mesurés. &amp;Exemple</translation>
-    </message>
-    <message>
         <source>Export a Spreadsheet</source>
         <translation>Exporter une feuille de calcul</translation>
     </message>
@@ -10694,6 +10858,49 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>Ctrl+Z undo</source>
         <translation>Ctrl+Z annuler</translation>
     </message>
+    <message>
+        <source>Move Valve U&amp;p the Working Order</source>
+        <translation>A&amp;vancer la vanne dans l’ordre de travail</translation>
+    </message>
+    <message>
+        <source>Move Branch U&amp;p the Route</source>
+        <translation>Monter la branche dans l’&amp;ordre</translation>
+    </message>
+    <message>
+        <source>Move Valve Do&amp;wn the Working Order</source>
+        <translation>Rec&amp;uler la vanne dans l’ordre de travail</translation>
+    </message>
+    <message>
+        <source>Move Branch Do&amp;wn the Route</source>
+        <translation>Descendre la branc&amp;he dans l’ordre</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nom</translation>
+    </message>
+    <message>
+        <source>&amp;Save Checkpoint</source>
+        <translation>&amp;Enregistrer le jalon</translation>
+    </message>
+    <message>
+        <source>Invented jobs, each with rounds that were read.</source>
+        <translation>Chantiers inventés, chacun avec des passages mesurés.</translation>
+    </message>
+    <message>
+        <source>&amp;Sample</source>
+        <translation>&amp;Exemple</translation>
+    </message>
+    <message>
+        <source>&amp;Make Job…</source>
+        <translation>&amp;Créer le chantier…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open comment(s)</source>
+        <translation>
+            <numerusform>%n commentaire ouvert</numerusform>
+            <numerusform>%n commentaires ouverts</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -10715,10 +10922,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>choose a unit</source>
         <translation>choisir une unité</translation>
-    </message>
-    <message>
-        <source>Columns matched</source>
-        <translation>Colonnes associées</translation>
     </message>
     <message>
         <source>choose a column</source>
@@ -10975,6 +11178,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>Digit %1</source>
         <translation>Chiffre %1</translation>
     </message>
+    <message>
+        <source>note</source>
+        <comment>a key of the number pad; short</comment>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>Write a note</source>
+        <translation>Écrire une note</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::OpenRoundPanel</name>
@@ -11118,8 +11330,20 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Réinitialiser les réglages</translation>
     </message>
     <message>
-        <source>Display, text size, targets, window and the list of recent files become as they were at first</source>
-        <translation>Affichage, taille du texte, boutons, fenêtre et liste des fichiers récents redeviennent comme au début</translation>
+        <source>As the system</source>
+        <translation>Comme le système</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Langue</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>Lan&amp;gue</translation>
+    </message>
+    <message>
+        <source>Display, text size, language, targets, window and the list of recent files become as they were at first</source>
+        <translation>Affichage, taille du texte, langue, boutons, fenêtre et liste des fichiers récents redeviennent comme au début</translation>
     </message>
 </context>
 <context>
@@ -11637,6 +11861,36 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>%1 of %2 readings changed</source>
         <translation>mesures changées&#xa0;: %1 sur %2</translation>
     </message>
+    <message>
+        <source>How the round was read</source>
+        <translation>Comment le passage a été mesuré</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Passage %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>par %1</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>appareil %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n doubtful</source>
+        <translation>
+            <numerusform>%n douteuse</numerusform>
+            <numerusform>%n douteuses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n corrected</source>
+        <translation>
+            <numerusform>%n corrigée</numerusform>
+            <numerusform>%n corrigées</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>
@@ -11916,6 +12170,21 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
 </context>
 <context>
+    <name>ww::ui::SpeedFields</name>
+    <message>
+        <source>A speed becomes a reading when it is typed, or confirmed with Enter in its field.</source>
+        <translation>Une vitesse devient une mesure si elle est tapée, ou confirmée par Entrée dans son champ.</translation>
+    </message>
+    <message>
+        <source>Speed of %1, %2: as read</source>
+        <translation>Vitesse de %1, %2&#xa0;: mesurée</translation>
+    </message>
+    <message>
+        <source>Speed of %1, %2: as before</source>
+        <translation>Vitesse de %1, %2&#xa0;: comme avant</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::SystemModel</name>
     <message>
         <source>empty</source>
@@ -12031,10 +12300,6 @@ dès</translation>
         <translation>repère</translation>
     </message>
     <message>
-        <source>Add the first branch (Ctrl+Shift+A), or make the job from tables (Ctrl+Shift+I).</source>
-        <translation>Ajoutez la première branche (Ctrl+Maj+A), ou créez le chantier depuis des tableaux (Ctrl+Maj+I).</translation>
-    </message>
-    <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
     </message>
@@ -12103,6 +12368,38 @@ dès</translation>
     <message>
         <source>Ctrl+Alt+F what if</source>
         <translation>Ctrl+Alt+F tester un cas</translation>
+    </message>
+    <message>
+        <source>Show the diagram smaller</source>
+        <translation>Voir le schéma en plus petit</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Cadrer</translation>
+    </message>
+    <message>
+        <source>Fit the whole loop into the diagram</source>
+        <translation>Cadrer toute la boucle dans le schéma</translation>
+    </message>
+    <message>
+        <source>Show the diagram larger</source>
+        <translation>Voir le schéma en plus grand</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Voir</translation>
+    </message>
+    <message>
+        <source>Paste Table</source>
+        <translation>Coller le tableau</translation>
+    </message>
+    <message>
+        <source>Show the first terminal without a valve table</source>
+        <translation>Voir le premier terminal sans tableau de vanne</translation>
+    </message>
+    <message>
+        <source>Add the first branch (Ctrl+Shift+A), paste a branch table (Ctrl+V), or make the job from tables (Ctrl+Shift+I).</source>
+        <translation>Ajoutez la première branche (Ctrl+Maj+A), collez un tableau de branches (Ctrl+V) ou créez le chantier à partir de tableaux (Ctrl+Maj+I).</translation>
     </message>
 </context>
 <context>
@@ -12308,6 +12605,14 @@ dès</translation>
     <message>
         <source>%1 % of target</source>
         <translation>%1&#xa0;% de la cible</translation>
+    </message>
+    <message>
+        <source>A&amp;djust</source>
+        <translation>Ré&amp;gler</translation>
+    </message>
+    <message>
+        <source>Takes the valve in hand to the place Adjust</source>
+        <translation>Mène la vanne en main à l’espace Régler</translation>
     </message>
 </context>
 <context>
@@ -12673,10 +12978,6 @@ la cible</translation>
         <translation>reportés</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
-    </message>
-    <message>
         <source>spread</source>
         <translation>dispersion</translation>
     </message>
@@ -12808,6 +13109,14 @@ la cible</translation>
         <source>Ctrl+Alt+X marks the rest as not turned</source>
         <translation>Ctrl+Alt+X reste non manœuvré</translation>
     </message>
+    <message>
+        <source>Enter takes the speed</source>
+        <translation>Entrée prend la vitesse</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals</source>
+        <translation>%1 des %2 terminaux</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>
@@ -12937,12 +13246,51 @@ la cible</translation>
         <source>PDF files (*.pdf)</source>
         <translation>Fichiers PDF (*.pdf)</translation>
     </message>
+    <message>
+        <source>Change the design flows above too</source>
+        <translation>Changer aussi les débits nominaux au-dessus</translation>
+    </message>
+    <message>
+        <source>Kept as one step: %1.</source>
+        <translation>Gardé en une étape&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Next: set the valves of new branches fully open and read them in round %1, which is open: place Walk (Alt+3).</source>
+        <translation>Ensuite&#xa0;: ouvrez à fond les vannes des nouvelles branches et mesurez-les au passage %1, qui est ouvert&#xa0;: lieu Tournée (Alt+3).</translation>
+    </message>
+    <message>
+        <source>Next: set the valves of new branches fully open, then open a round (Ctrl+Shift+N) and read every valve. Rounds that are closed keep the design they were judged by.</source>
+        <translation>Ensuite&#xa0;: ouvrez à fond les vannes des nouvelles branches, puis ouvrez un passage (Ctrl+Maj+N) et mesurez chaque vanne. Les passages clos gardent la conception d’après laquelle ils ont été jugés.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::charts::ChartView</name>
     <message>
         <source>%1, as a table</source>
         <translation>%1, en tableau</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::schematic::SchematicKey</name>
+    <message>
+        <source>Key to the diagram</source>
+        <translation>Légende du schéma</translation>
+    </message>
+    <message>
+        <source>open part of a valve</source>
+        <translation>partie ouverte d’une vanne</translation>
+    </message>
+    <message>
+        <source>index circuit, * its end</source>
+        <translation>circuit défavorisé, * sa fin</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unité</translation>
+    </message>
+    <message>
+        <source>pump</source>
+        <translation>pompe</translation>
     </message>
 </context>
 <context>
