@@ -18,7 +18,6 @@
 #include "ui/text/words.h"
 #include "ui/widgets/dialog_area.h"
 #include "ui/widgets/quiet_combo.h"
-#include "ui/widgets/quiet_spin_box.h"
 #include "ui/widgets/text_scale.h"
 #include "ui/widgets/wrapped_head.h"
 
@@ -42,7 +41,8 @@ ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, Imp
       m_pages(new QStackedWidget(this)),
       m_sheet(new QuietCombo(this)),
       m_table(new QuietCombo(this)),
-      m_headRow(new QuietSpinBox(this)),
+      m_headRow(new EntryField(this)),
+      m_headRowWhy(new QLabel(this)),
       m_match(new MatchPanel(this)),
       m_model(new ImportModel(bridge.project(), this)),
       m_rows(new QTableView(this)),
@@ -95,7 +95,9 @@ ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, Imp
         renewMapping(false);
     });
     connect(m_table, &QComboBox::currentIndexChanged, this, [this] { renewMapping(false); });
-    connect(m_headRow, &QSpinBox::valueChanged, this, [this] { renewMapping(true); });
+    m_headRow->setAccessibleName(tr("Headings stand in row"));
+    m_headRow->setStore([this](const QString& text) { return takeHeadRow(text); });
+    connect(m_headRow, &EntryField::refusalGivenUp, m_headRowWhy, &QLabel::hide);
     // The sheet that looks most like the table that is meant.
     const std::string wanted = file.isEmpty() ? exchange::guessTable(sheet().table) : file.toStdString();
     m_isChanging = true;
@@ -112,6 +114,9 @@ QWidget* ImportDialog::columnPage() {
     form->addRow(tr("&Sheet"), m_sheet);
     form->addRow(tr("The rows &are"), m_table);
     form->addRow(tr("&Headings stand in row"), m_headRow);
+    form->addRow(m_headRowWhy);
+    m_headRowWhy->setWordWrap(true);
+    m_headRowWhy->hide();
     m_sheet->setEnabled(m_source.sheets.size() > 1);
     auto* words =
         new QLabel(tr("Say which of your columns is which, and the unit where the heading has none. "
@@ -187,6 +192,22 @@ std::map<std::string, std::string> ImportDialog::constants() const {
     return all;
 }
 
+bool ImportDialog::takeHeadRow(const QString& text) {
+    const int rows = std::max(1, static_cast<int>(sheet().table.text.rows.size()));
+    bool isNumber = false;
+    const int row = text.trimmed().toInt(&isNumber);
+    const bool isThere = isNumber && row >= 1 && row <= rows;
+    m_headRowWhy->setText(isThere ? QString()
+                                  : tr("\"%1\" is no row of this table; type one from 1 to %2")
+                                        .arg(text.trimmed(), QString::number(rows)));
+    m_headRowWhy->setVisible(!isThere);
+    if (isThere) {
+        m_headRow->setStored(QString::number(row));
+        renewMapping(true);
+    }
+    return isThere;
+}
+
 void ImportDialog::renewMapping(bool isHeadRowGiven) {
     if (m_isChanging) {
         return;
@@ -195,14 +216,15 @@ void ImportDialog::renewMapping(bool isHeadRowGiven) {
     const exchange::SourceTable& table = sheet().table;
     exchange::TableMapping mapping;
     if (isHeadRowGiven) {
-        mapping = exchange::guessMapping(file, table, static_cast<std::size_t>(m_headRow->value() - 1));
+        mapping =
+            exchange::guessMapping(file, table, static_cast<std::size_t>(m_headRow->stored().toInt() - 1));
     } else {
         mapping = exchange::guessMapping(file, table);
     }
     m_preferences.recallMatch(m_bridge.project().job().id, table, mapping);
     m_isChanging = true;
-    m_headRow->setRange(1, std::max(1, static_cast<int>(table.text.rows.size())));
-    m_headRow->setValue(static_cast<int>(mapping.headRow) + 1);
+    m_headRow->setStored(QString::number(mapping.headRow + 1));
+    m_headRowWhy->hide();
     m_isChanging = false;
     m_match->show(table, mapping, constants());
 }

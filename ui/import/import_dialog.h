@@ -4,7 +4,6 @@
 
 #include <QLabel>
 #include <QPushButton>
-#include <QSpinBox>
 #include <QStackedWidget>
 #include <QTableView>
 
@@ -12,6 +11,7 @@
 #include "ui/import/import_source.h"
 #include "ui/import/match_panel.h"
 #include "ui/preferences.h"
+#include "ui/widgets/entry_field.h"
 #include "ui/widgets/ordered_dialog.h"
 #include "ui/widgets/whole_label.h"
 #include "ui/workbook_bridge.h"
@@ -29,7 +29,7 @@ class ImportDialog : public OrderedDialog {
 
     QComboBox* sheetChoice() const { return m_sheet; }
     QComboBox* tableChoice() const { return m_table; }
-    QSpinBox* headRow() const { return m_headRow; }
+    EntryField* headRow() const { return m_headRow; }
     MatchPanel* match() const { return m_match; }
     ImportModel* model() const { return m_model; }
     QPushButton* nextButton() const { return m_next; }
@@ -49,6 +49,7 @@ class ImportDialog : public OrderedDialog {
     QWidget* columnPage();
     QWidget* rowPage();
     void fitColumns();
+    bool takeHeadRow(const QString& text);
     void renewMapping(bool isHeadRowGiven);
     void refresh();
     void showNextFault();
@@ -61,7 +62,8 @@ class ImportDialog : public OrderedDialog {
     QStackedWidget* m_pages;
     QComboBox* m_sheet;
     QComboBox* m_table;
-    QSpinBox* m_headRow;
+    EntryField* m_headRow;
+    QLabel* m_headRowWhy;  ///< below it while what is typed there is refused
     MatchPanel* m_match;
     ImportModel* m_model;
     QTableView* m_rows;

@@ -5,8 +5,10 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QLabel>
 #include <QTest>
 #include <QWheelEvent>
+#include <algorithm>
 
 #include "core/project/names.h"
 #include "core/spreadsheet/write_spreadsheet.h"
@@ -56,11 +58,31 @@ TEST_F(ImportDialogs, theKindOfRoundIsSaidInTheLanguageOfTheScreen) {
     EXPECT_EQ(said, 1);
 }
 
+// A number that cannot be meant stays as it was typed, and says why.
+TEST_F(ImportDialogs, theRowOfTheHeadingsIsTypedAsItIs) {
+    auto import = dialog("Valve\tdp (kPa)\n" + QString::fromStdString(tagOf(0)) + "\t12.5\n", "readings.csv");
+    EntryField& field = *import->headRow();
+    EXPECT_EQ(field.text(), "1");
+    field.setText("400");
+    EXPECT_FALSE(field.commit());
+    EXPECT_EQ(field.text(), "400");
+    const auto isTold = [&] {
+        const auto labels = import->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+            return !label->isHidden() && label->text().contains("\"400\"");
+        });
+    };
+    EXPECT_TRUE(isTold());
+    field.setText("2");
+    EXPECT_TRUE(field.commit());
+    EXPECT_FALSE(isTold());
+}
+
 // The list of columns is scrolled with the wheel: what is matched must not change under it.
 TEST_F(ImportDialogs, aWheelChangesNoChoice) {
     auto import = dialog("Valve\tdp (kPa)\n" + QString::fromStdString(tagOf(0)) + "\t12.5\n", "readings.csv");
     const auto chosen = [&] {
-        QStringList all{QString::number(import->headRow()->value())};
+        QStringList all{import->headRow()->text()};
         for (const QComboBox* box : import->findChildren<QComboBox*>()) {
             all << QString::number(box->currentIndex());
         }
