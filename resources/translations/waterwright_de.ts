@@ -10099,6 +10099,14 @@
         <source>Import: %1</source>
         <translation>Import: %1</translation>
     </message>
+    <message>
+        <source>Headings stand in row</source>
+        <translation>Köpfe stehen in Zeile</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no row of this table; type one from 1 to %2</source>
+        <translation>„%1“ ist keine Zeile dieser Tabelle; tippen Sie eine von 1 bis %2</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ImportModel</name>

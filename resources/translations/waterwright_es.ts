@@ -10099,6 +10099,14 @@
         <source>Import: %1</source>
         <translation>Importación: %1</translation>
     </message>
+    <message>
+        <source>Headings stand in row</source>
+        <translation>Encabezados en la fila</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no row of this table; type one from 1 to %2</source>
+        <translation>«%1» no es una fila de esta tabla; escriba una de 1 a %2</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ImportModel</name>

@@ -10099,6 +10099,14 @@
         <source>Import: %1</source>
         <translation>Importation&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>Headings stand in row</source>
+        <translation>En-têtes à la ligne</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no row of this table; type one from 1 to %2</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une ligne de ce tableau&#xa0;; tapez-en une de 1 à %2</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ImportModel</name>
