@@ -95,8 +95,10 @@ void ReviewPlace::setNarrow(bool isNarrow) {
         side->setMinimumWidth(isNarrow ? 0 : least);
         side->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : least);
     }
-    // The rounds give way to what may come below them, so that the buttons there stay where they are.
     constexpr int kLeastRounds = 48;
+    // Beside the others the rounds take what is left: the buttons below them stay where they are.
+    m_roundTable->setSizePolicy(QSizePolicy::Expanding,
+                                isNarrow ? QSizePolicy::Expanding : QSizePolicy::Ignored);
     m_roundTable->setMinimumHeight(isNarrow ? kTableHeight : kLeastRounds);
     m_table->setMinimumHeight(isNarrow ? kTableHeight : 0);
     const double scale = textScale(font());
