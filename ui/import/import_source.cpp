@@ -58,7 +58,7 @@ base::Result<ImportSource> readImportSource(const QString& file) {
 
 base::Result<ImportSource> pastedSource(const QString& text) {
     if (text.trimmed().isEmpty()) {
-        return base::Fault{&kNothingToImport, {}, {}};
+        return base::Fault{&kNothingToPaste, {}, {}};
     }
     const QString name = ImportSourceText::tr("the clipboard");
     return fromCsv(name, exchange::parseCsv(text.toStdString(), '\t'));

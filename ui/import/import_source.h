@@ -20,6 +20,8 @@ struct ImportSource {
 
 inline constexpr base::MessageForm kNothingToImport{
     "nothing_to_import", "there is no row to import; choose a CSV or XLSX file with headings and rows"};
+inline constexpr base::MessageForm kNothingToPaste{
+    "nothing_to_paste", "there is no row to paste; copy rows with their headings in the spreadsheet first"};
 
 /// Whether a file is of a kind that can be imported, by its ending.
 bool isTableFile(const QString& file);

@@ -99,8 +99,10 @@ void ReviewPlace::setNarrow(bool isNarrow) {
     }
     const double scale = textScale(font());
     m_table->setMinimumHeight(isNarrow ? static_cast<int>(kTableHeight * scale) : 0);
-    // The rounds give way to what may come below them, so that the buttons there stay where they are.
     constexpr int kLeastRounds = 48;
+    // Beside the others the rounds take what is left: the buttons below them stay where they are.
+    m_roundTable->setSizePolicy(QSizePolicy::Expanding,
+                                isNarrow ? QSizePolicy::Expanding : QSizePolicy::Ignored);
     m_roundTable->setMinimumHeight(isNarrow ? roundsHeight() : kLeastRounds);
     m_convergence->setMinimumHeight(static_cast<int>(kLeastChartHeight * scale));
     m_views->setMinimumHeight(isNarrow ? static_cast<int>(kViewsHeight * scale) : 0);
