@@ -60,7 +60,8 @@ class Package : public testing::Test {
   protected:
     void SetUp() override {
         WW_NEEDS_TOOL("dpkg-deb", "dpkg");
-        m_package = runInShell("ls " WW_PACKAGE_FOLDER "/waterwright_*.deb").output;
+        // A folder that was built in before holds those of earlier versions too.
+        m_package = runInShell("ls " WW_PACKAGE_FOLDER "/waterwright_" WW_VERSION "-*.deb").output;
         m_package.erase(m_package.find_last_not_of('\n') + 1);
         ASSERT_TRUE(std::filesystem::exists(m_package)) << m_package << "; run ctest, which makes it first";
     }
