@@ -59,7 +59,7 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
       m_model(new AdviceModel(bridge, advisor, this)),
       m_delegate(new BranchDelegate(this)),
       m_table(new QTableView(this)),
-      m_status(new QLabel(this)),
+      m_status(new WholeLabel(1, this)),
       m_busy(new QLabel(this)),
       m_words(new QLabel(this)),
       m_area(new WordsArea(m_words, tr("About the advice, scrolled"), this)) {
@@ -95,10 +95,9 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_words->setAccessibleName(tr("About the advice"));
 
-    m_status->setWordWrap(true);
     auto* head = new QHBoxLayout;
     // Both keep their widths whatever they say.
-    for (QLabel* label : {m_status, m_busy}) {
+    for (QLabel* label : std::initializer_list<QLabel*>{m_status, m_busy}) {
         label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     }
     head->addWidget(m_status, 3);
@@ -225,7 +224,7 @@ void AdvicePanel::addSome(QStringList& lines, const std::vector<base::Fault>& fa
 void AdvicePanel::showWords() {
     const LoopPicture* picture = m_model->shown();
     if (picture == nullptr) {
-        m_status->setText(tr("No advice yet"));
+        m_status->setWords(tr("No advice yet"));
         m_words->setText(m_advisor.isComputing()
                              ? QString()
                              : tr("Read the survey first: the advice is made from its readings."));
@@ -235,18 +234,18 @@ void AdvicePanel::showWords() {
     QStringList lines;
     switch (advice.status) {
         case balancing::AdviceStatus::NotReady:
-            m_status->setText(tr("Advice not ready"));
+            m_status->setWords(tr("Advice not ready"));
             break;
         case balancing::AdviceStatus::Unverified:
-            m_status->setText(tr("Advice, unverified"));
+            m_status->setWords(tr("Advice, unverified"));
             break;
         case balancing::AdviceStatus::Verified:
-            m_status->setText(tr("Shares confirmed by a round"));
+            m_status->setWords(tr("Shares confirmed by a round"));
             break;
     }
     // Until the newest reading is learned from, the settings are those of the readings before it.
     if (m_advisor.isComputing()) {
-        m_status->setText(tr("Advice of earlier readings"));
+        m_status->setWords(tr("Advice of earlier readings"));
     }
     if (m_reason) {
         lines << text::text(*m_reason);

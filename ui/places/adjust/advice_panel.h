@@ -9,6 +9,7 @@
 #include "ui/delegates/branch_delegate.h"
 #include "ui/places/adjust/advice_model.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/whole_label.h"
 #include "ui/widgets/words_area.h"
 
 namespace ww::ui {
@@ -59,7 +60,7 @@ class AdvicePanel : public QWidget {
     std::optional<base::Fault> m_reason;  ///< why the word in hand stands beside the advice
     BranchDelegate* m_delegate;
     QTableView* m_table;
-    QLabel* m_status;
+    WholeLabel* m_status;
     QLabel* m_busy;
     QLabel* m_words;
     WordsArea* m_area;
