@@ -6235,6 +6235,10 @@
         <source>{1} was added after the reference was read; read the reference again</source>
         <translation>{1} kam hinzu, nachdem die Referenz abgelesen wurde; lesen Sie die Referenz neu ab</translation>
     </message>
+    <message>
+        <source>there is no row to paste; copy rows with their headings in the spreadsheet first</source>
+        <translation>es gibt keine Zeile einzufügen; kopieren Sie zuerst in der Tabellenkalkulation Zeilen mit ihren Köpfen</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>

@@ -6235,6 +6235,10 @@
         <source>{1} was added after the reference was read; read the reference again</source>
         <translation>{1} se añadió después de leer la referencia; relea la referencia</translation>
     </message>
+    <message>
+        <source>there is no row to paste; copy rows with their headings in the spreadsheet first</source>
+        <translation>no hay ninguna fila que pegar; copie antes en la hoja de cálculo filas con sus encabezados</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>

@@ -6235,6 +6235,10 @@
         <source>{1} was added after the reference was read; read the reference again</source>
         <translation>{1} a été ajouté après la mesure de la référence&#xa0;; remesurez la référence</translation>
     </message>
+    <message>
+        <source>there is no row to paste; copy rows with their headings in the spreadsheet first</source>
+        <translation>il n’y a aucune ligne à coller&#xa0;; copiez d’abord des lignes avec leurs en-têtes dans le tableur</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
