@@ -8150,11 +8150,11 @@
     </message>
     <message>
         <source>Short</source>
-        <translation>Bajo cuota</translation>
+        <translation>Falta</translation>
     </message>
     <message>
         <source>Over</source>
-        <translation>Sobre cuota</translation>
+        <translation>Exceso</translation>
     </message>
     <message>
         <source>On share</source>

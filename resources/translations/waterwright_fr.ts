@@ -9897,15 +9897,15 @@
     <name>ww::ui::HandbookWindow</name>
     <message>
         <source>&amp;Back</source>
-        <translation>Page &amp;précédente</translation>
+        <translation>&amp;Précédent</translation>
     </message>
     <message>
         <source>For&amp;ward</source>
-        <translation>Page &amp;suivante</translation>
+        <translation>&amp;Suivant</translation>
     </message>
     <message>
         <source>Find &amp;Next</source>
-        <translation>&amp;Occurrence suivante</translation>
+        <translation>&amp;Trouver</translation>
     </message>
     <message>
         <source>Handbook</source>

@@ -95,8 +95,10 @@ int NumberPad::leastHeight() {
 }
 
 void NumberPad::setMetrics(const theme::Metrics& metrics, bool isTight, bool isLow) {
-    if (isLow != m_isLow) {
-        putInPlace(isLow);
+    // In the smallest window the card beside it has the note, and a fifth column would take its room.
+    m_keys.back()->setVisible(!isTight);
+    if (const bool isLaidLow = isLow && !isTight; isLaidLow != m_isLow) {
+        putInPlace(isLaidLow);
     }
     const int gap = isTight ? kTightGap : metrics.gap;
     layout()->setSpacing(gap);

@@ -227,6 +227,10 @@ TEST(LargeTargets, cardAndPadStandBesideOneAnotherInTheSmallestWindow) {
     const auto keys = desk.window.pad()->findChildren<QPushButton*>();
     EXPECT_EQ(keys.size(), 17);
     for (const QPushButton* key : keys) {
+        if (key->text() == "note") {
+            EXPECT_FALSE(key->isVisible()) << "the card has it";
+            continue;
+        }
         EXPECT_TRUE(isWhole(*key)) << key->text().toStdString();
         EXPECT_GE(key->width(), 48) << key->text().toStdString();
         EXPECT_GE(key->height(), 48) << key->text().toStdString();
