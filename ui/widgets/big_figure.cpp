@@ -86,11 +86,18 @@ void BigFigure::paintEvent(QPaintEvent*) {
     const int capHeight = m_isSmall ? kSmallCapHeight : kCapHeight;
     const int baseline = line + 10 + capHeight;
     QFont big = numberFont(m_isSmall);
-    // A longer number is set narrower, never cut.
-    const int wide = QFontMetrics(big).horizontalAdvance(m_number);
-    if (wide > width()) {
-        big.setStretch(std::max(50, 100 * width() / wide));
+    // A longer number is set narrower, never cut, and keeps apart from what stands beside it.
+    constexpr int kApart = 6;
+    const int room = std::max(1, width() - kApart);
+    const auto fits = [&](const QFont& tried) {
+        return QFontMetrics(tried).horizontalAdvance(m_number) <= room;
+    };
+    if (const auto fitting = text::widestThatFits(big, fits)) {
+        big = *fitting;
+    } else {
+        big.setStretch(std::max(50, 100 * room / QFontMetrics(big).horizontalAdvance(m_number)));
     }
+    const int wide = QFontMetrics(big).horizontalAdvance(m_number);
     painter.setFont(big);
     painter.setPen(m_isSoft ? m_tokens.soft : m_tokens.ink);
     const int beside = layoutDirection() == Qt::RightToLeft ? std::max(0, width() - wide) : 0;

@@ -1,5 +1,6 @@
 #include "ui/places/review/decision_panel.h"
 
+#include <QEvent>
 #include <QMenu>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -44,15 +45,21 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     m_state->setAccessibleName(tr("State of the round"));
     m_hint->setWordWrap(true);
     m_reason->setAccessibleName(tr("Reason for sending back or withdrawing"));
-    // One below the other they leave the comparison beside them its width. The texts stand above the buttons,
-    // which stay where they are whatever is said.
+    // The texts stand above the buttons, which stay where they are whatever is said. Buttons never widen the
+    // side: two stand beside one another where both have room in it.
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(6);
-    for (QWidget* part : std::initializer_list<QWidget*>{m_state, m_hint, m_person, m_people, m_reason,
-                                                         m_send, m_accept, m_withdraw, m_sendBack}) {
+    for (QWidget* part : std::initializer_list<QWidget*>{m_state, m_hint, m_person, m_people, m_reason}) {
         layout->addWidget(part);
     }
+    m_steps = new QGridLayout;
+    m_steps->setSpacing(6);
+    layout->addLayout(m_steps);
+    for (QPushButton* step : steps()) {
+        step->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    }
+    placeSteps(1);
     m_person->setMenu(new QMenu(m_person));
     m_person->setAccessibleDescription(tr("Lists who may decide on this round"));
     connect(m_people, &QPushButton::clicked, this, &DecisionPanel::peopleWanted);
@@ -66,6 +73,38 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     });
     connect(m_reason, &QLineEdit::textChanged, this, &DecisionPanel::refresh);
     refresh();
+}
+
+std::array<QPushButton*, 4> DecisionPanel::steps() const {
+    return {m_send, m_accept, m_withdraw, m_sendBack};
+}
+
+void DecisionPanel::placeSteps(int columns) {
+    if (columns == m_columns) {
+        return;
+    }
+    m_columns = columns;
+    m_steps->setColumnStretch(0, 1);
+    m_steps->setColumnStretch(1, columns - 1);
+    int at = 0;
+    for (QPushButton* step : steps()) {
+        m_steps->removeWidget(step);
+        m_steps->addWidget(step, at / columns, at % columns);
+        ++at;
+    }
+}
+
+bool DecisionPanel::event(QEvent* event) {
+    const bool isTaken = QWidget::event(event);
+    if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) {
+        int widest = 0;
+        for (const QPushButton* step : steps()) {
+            widest = std::max(widest, step->sizeHint().width());
+        }
+        setMinimumWidth(widest);
+        placeSteps(2 * widest + m_steps->horizontalSpacing() <= width() ? 2 : 1);
+    }
+    return isTaken;
 }
 
 void DecisionPanel::setRound(std::optional<base::Id> round) {

@@ -1,10 +1,12 @@
 // What can be done with a round under review: send, accept, send back, withdraw. Not for comments.
 #pragma once
 
+#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QWidget>
+#include <array>
 #include <optional>
 #include <string>
 #include <utility>
@@ -32,7 +34,13 @@ class DecisionPanel : public QWidget {
     void send();
     void accept();
 
+  protected:
+    bool event(QEvent* event) override;
+
   private:
+    /// The buttons that take a step, in the order of a round's way.
+    std::array<QPushButton*, 4> steps() const;
+    void placeSteps(int columns);
     /// Whether a round waits to be sent, or for the decision of somebody else.
     static bool waitsToBeSent(const project::Round& round);
     static bool waitsForDecision(const project::Round& round);
@@ -68,6 +76,8 @@ class DecisionPanel : public QWidget {
     QPushButton* m_sendBack;
     QPushButton* m_withdraw;
     QLabel* m_hint;
+    QGridLayout* m_steps;
+    int m_columns = 0;
 };
 
 }  // namespace ww::ui
