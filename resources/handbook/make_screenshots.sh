@@ -103,9 +103,9 @@ practice_job() {
     done
     keys ctrl+shift+w Return
     keys ctrl+shift+n
-    keys shift+Tab shift+Tab shift+Tab End Up
+    keys shift+Tab shift+Tab shift+Tab shift+Tab End Up
     picture practice_round
-    keys Tab Tab Tab Return
+    keys Tab Tab Tab Tab Return
     times 15 ctrl+l
     learned ctrl+alt+l
     keys ctrl+shift+w Return

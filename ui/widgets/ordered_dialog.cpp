@@ -50,6 +50,17 @@ void OrderedDialog::resizeToWords(int width) {
     resize(onScreen(*this, {across, down + frame.height()}));
 }
 
+void OrderedDialog::showEvent(QShowEvent* event) {
+    QDialog::showEvent(event);
+    const QWidget* keys = focusWidget();
+    if (m_content == nullptr || (keys != nullptr && m_content->isAncestorOf(keys))) {
+        return;
+    }
+    if (const auto stops = stopsInReadingOrder(*m_content); !stops.empty()) {
+        stops.front()->setFocus(Qt::OtherFocusReason);
+    }
+}
+
 bool OrderedDialog::focusNextPrevChild(bool isForward) {
     return goToNextStop(*this, isForward) || QDialog::focusNextPrevChild(isForward);
 }

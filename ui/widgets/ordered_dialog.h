@@ -22,6 +22,8 @@ class OrderedDialog : public QDialog {
     void resizeToWords(int width);
 
     bool focusNextPrevChild(bool isForward) override;
+    /// The keys begin at the first stop of what was laid out, not at a button below it.
+    void showEvent(QShowEvent* event) override;
 
   private:
     QWidget* m_content = nullptr;

@@ -32,6 +32,8 @@
 #include "ui/practice/truth_window.h"
 #include "ui/preferences_dialog.h"
 #include "ui/table_faults_dialog.h"
+#include "ui/widgets/dialog_area.h"
+#include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
 namespace {
@@ -101,6 +103,10 @@ class Dialogs : public testing::TestWithParam<std::tuple<support::Screen, const 
         const QSize room = QSize(m_screen.width, m_screen.height) - kFrame;
         const std::string title = dialog.windowTitle().toStdString();
         dialog.show();
+        const auto* area = dialog.findChild<DialogArea*>();
+        if (area != nullptr && !stopsInReadingOrder(*area->widget()).empty()) {
+            EXPECT_TRUE(area->isAncestorOf(dialog.focusWidget())) << title << ": the keys begin at a button";
+        }
         for (const QSize& size : {dialog.size().boundedTo(room), room}) {
             dialog.resize(size);
             QStringList faults = support::settledFaults(dialog);
