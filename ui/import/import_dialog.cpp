@@ -104,6 +104,7 @@ ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, Imp
     m_table->setCurrentIndex(m_table->findData(QString::fromStdString(wanted)));
     m_isChanging = false;
     renewMapping(false);
+    m_table->setFocus(Qt::OtherFocusReason);
     resizeWithText(980, 560);
 }
 

@@ -103,9 +103,12 @@ class Dialogs : public testing::TestWithParam<std::tuple<support::Screen, const 
         const QSize room = QSize(m_screen.width, m_screen.height) - kFrame;
         const std::string title = dialog.windowTitle().toStdString();
         dialog.show();
-        const auto* area = dialog.findChild<DialogArea*>();
-        if (area != nullptr && !stopsInReadingOrder(*area->widget()).empty()) {
-            EXPECT_TRUE(area->isAncestorOf(dialog.focusWidget())) << title << ": the keys begin at a button";
+        for (const DialogArea* area : dialog.findChildren<DialogArea*>()) {
+            const QWidget* keys = dialog.focusWidget();
+            EXPECT_TRUE(!area->isVisible() || stopsInReadingOrder(*area->widget()).empty() ||
+                        area->isAncestorOf(keys))
+                << title << ": the keys begin at "
+                << (keys != nullptr ? keys->accessibleName().toStdString() : "-");
         }
         for (const QSize& size : {dialog.size().boundedTo(room), room}) {
             dialog.resize(size);
