@@ -1,8 +1,7 @@
 #include "core/balancing/closed_round.h"
 
-#include <algorithm>
-
 #include "core/balancing/assess.h"
+#include "core/balancing/history.h"
 #include "core/balancing/index_proof.h"
 #include "core/balancing/share_count.h"
 
@@ -10,23 +9,13 @@ namespace ww::balancing {
 
 namespace {
 
-bool wasReadWhileTurned(const project::Project& project, const Id& round) {
-    const auto& indices = project.readingsOf(round);
-    return std::any_of(indices.begin(), indices.end(), [&](std::size_t index) {
-        const project::Reading& reading = project.readings()[index];
-        return reading.status == project::ReadingStatus::Standing &&
-               (reading.purpose == project::ReadingPurpose::Try ||
-                reading.purpose == project::ReadingPurpose::Hold);
-    });
-}
-
 /// The last round before this one that was read as the loop stood.
 const project::Round* walkedRoundBefore(const project::Project& project, int number) {
     const project::Round* found = nullptr;
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
         if (round.number < number && round.kind != project::RoundKind::Witness &&
-            !wasReadWhileTurned(project, round.id)) {
+            !isReadValveByValve(project, round)) {
             found = &round;
         }
     }
@@ -40,7 +29,7 @@ std::optional<base::Fault> closedRoundNote(const project::Project& project, cons
         return std::nullopt;
     }
     const std::string number = std::to_string(closed.roundNumber);
-    const bool isTurned = wasReadWhileTurned(project, *closed.round);
+    const bool isTurned = isReadValveByValve(project, project.rounds().at(*closed.round));
     if (const project::Round* before = walkedRoundBefore(project, closed.roundNumber)) {
         const auto was = assess(project, before->id).index.terminal;
         const auto is = closed.index.terminal;

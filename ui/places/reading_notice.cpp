@@ -1,9 +1,8 @@
 #include "ui/places/reading_notice.h"
 
-#include <algorithm>
-
 #include "core/balancing/checks/check_forms.h"
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/history.h"
 #include "core/balancing/verdict_forms.h"
 #include "ui/text/words.h"
 
@@ -27,17 +26,9 @@ std::string bare(const base::Fault& fault) {
 }
 
 /// Whether valves are being turned in the round: it is open and holds tries.
-bool isBeingTurned(const project::Project& project, const base::Id& round) {
-    if (project.rounds().at(round).state != project::RoundState::Open) {
-        return false;
-    }
-    const auto& readings = project.readingsOf(round);
-    return std::any_of(readings.begin(), readings.end(), [&](std::size_t index) {
-        const project::Reading& reading = project.readings()[index];
-        return reading.status == project::ReadingStatus::Standing &&
-               (reading.purpose == project::ReadingPurpose::Try ||
-                reading.purpose == project::ReadingPurpose::Hold);
-    });
+bool isBeingTurned(const project::Project& project, const base::Id& id) {
+    const project::Round& round = project.rounds().at(id);
+    return round.state == project::RoundState::Open && balancing::isReadValveByValve(project, round);
 }
 
 /// What compares the shares of valves, each as it was read.
