@@ -27,10 +27,11 @@ class NumberPad : public QWidget {
 
     explicit NumberPad(QWidget* parent = nullptr);
 
-    /// `isTight`: as on a small screen, the least keys with the least gaps. `isLow`: four rows of five
-    /// columns in place of five of four.
+    /// `isTight`: as on a small screen, the least keys with the least gaps, and no key for a note, which the
+    /// card beside it has: four rows of four columns. `isLow`: else four rows of five columns in place of
+    /// five of four.
     void setMetrics(const theme::Metrics& metrics, bool isTight, bool isLow);
-    /// The height of a tight and low pad, device-independent pixels.
+    /// The height of a tight pad, device-independent pixels.
     static int leastHeight();
     /// The key that says `text`, or the one with that accessible name; null where there is none.
     QPushButton* keyOf(const QString& text) const;
