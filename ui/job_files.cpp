@@ -6,6 +6,7 @@
 
 #include "core/exchange/job_folder.h"
 #include "core/project/edit_label.h"
+#include "ui/long_work.h"
 #include "ui/table_faults_dialog.h"
 #include "ui/text/words.h"
 
@@ -65,7 +66,9 @@ project::Edit emptyJob(const base::Id& id, const QString& name) {
 
 bool createFromTables(QWidget* parent, WorkbookBridge& bridge, const QString& folder, const QString& file) {
     base::RandomIds ids;
-    const exchange::ImportPlan plan = exchange::readJobFolder(folder.toStdString(), ids);
+    exchange::ImportPlan plan;
+    bridge.doWaitedFor(isLargeTable(folder), QObject::tr("Reading %1").arg(QFileInfo(folder).fileName()),
+                       [&] { plan = exchange::readJobFolder(folder.toStdString(), ids); });
     if (!plan.isAcceptable()) {
         QStringList faults;
         for (const exchange::RowFault& fault : plan.faults) {

@@ -1,9 +1,11 @@
 #include "ui/long_work.h"
 
+#include <QDir>
 #include <QEventLoop>
 #include <QFileInfo>
 #include <QProgressDialog>
 #include <QTimer>
+#include <algorithm>
 #include <exception>
 #include <thread>
 
@@ -35,9 +37,21 @@ void waitFor(QWidget* window, const QString& words, const std::function<void()>&
     }
 }
 
-bool isWaitedFor(const QString& file) {
+bool isLarge(const QString& workbook) {
     constexpr qint64 kLarge = 4 * 1024 * 1024;
-    return QFileInfo(file).size() >= kLarge;
+    return QFileInfo(workbook).size() >= kLarge;
+}
+
+bool isLarge(std::size_t records) {
+    constexpr std::size_t kLarge = 5'000;
+    return records >= kLarge;
+}
+
+bool isLargeTable(const QString& file) {
+    constexpr qint64 kLarge = 100 * 1024;
+    const QFileInfo given(file);
+    const QFileInfoList files = given.isDir() ? QDir(file).entryInfoList(QDir::Files) : QFileInfoList{given};
+    return std::any_of(files.begin(), files.end(), [](const QFileInfo& one) { return one.size() >= kLarge; });
 }
 
 }  // namespace ww::ui

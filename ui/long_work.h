@@ -12,8 +12,12 @@ namespace ww::ui {
 /// it throws is thrown here.
 void waitFor(QWidget* window, const QString& words, const std::function<void()>& work);
 
-/// Whether a workbook of this size, or one that becomes so large, is waited for; smaller ones are opened and
-/// written in the time of one key.
-bool isWaitedFor(const QString& file);
+/// Whether a workbook is so large that a window waits for it; smaller ones are opened, written and merged in
+/// the time of one key.
+bool isLarge(const QString& workbook);
+/// The same of what is written into a new one.
+bool isLarge(std::size_t records);
+/// The same of a table, or a folder of tables, that is read; a spreadsheet is packed.
+bool isLargeTable(const QString& file);
 
 }  // namespace ww::ui

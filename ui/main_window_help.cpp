@@ -2,6 +2,7 @@
 #include <QDir>
 #include <QMessageBox>
 
+#include "core/base/version.h"
 #include "ui/ask_dialog.h"
 #include "ui/handbook/handbook_window.h"
 #include "ui/installed_files.h"
@@ -98,7 +99,7 @@ void MainWindow::showAbout() {
         tr("Waterwright %1\n\nA field-balancing workbook for closed water loops.\n\nFree software "
            "under the GNU General Public License, version 3 or later. There is no warranty: check "
            "results before you act on them.")
-            .arg(QStringLiteral(WW_VERSION)));
+            .arg(QString::fromStdString(std::string(base::version()))));
 }
 
 }  // namespace ww::ui

@@ -13,6 +13,7 @@
 #include "ui/file_messages.h"
 #include "ui/import/import_dialog.h"
 #include "ui/job_files.h"
+#include "ui/long_work.h"
 #include "ui/main_window.h"
 #include "ui/places/system/system_place.h"
 #include "ui/report/walk_sheet_writer.h"
@@ -75,7 +76,7 @@ void MainWindow::importPasted(const QString& table, const QString& text) {
 
 base::Outcome MainWindow::writtenOut(const QString& file, const std::function<base::Outcome()>& write) {
     std::optional<base::Outcome> outcome;
-    m_bridge.doWaitedFor(m_bridge.file(), tr("Writing %1").arg(QFileInfo(file).fileName()),
+    m_bridge.doWaitedFor(isLarge(m_bridge.file()), tr("Writing %1").arg(QFileInfo(file).fileName()),
                          [&] { outcome = write(); });
     return *outcome;
 }
@@ -141,7 +142,10 @@ void MainWindow::printWalkSheet() {
 }
 
 void MainWindow::importFile(const QString& file) {
-    runImport(readImportSource(file), {});
+    std::optional<base::Result<ImportSource>> source;
+    m_bridge.doWaitedFor(isLargeTable(file), tr("Reading %1").arg(QFileInfo(file).fileName()),
+                         [&] { source = readImportSource(file); });
+    runImport(std::move(*source), {});
 }
 
 void MainWindow::runImport(base::Result<ImportSource> source, const QString& table) {

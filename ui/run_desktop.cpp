@@ -13,6 +13,7 @@
 #include "core/base/account.h"
 #include "core/base/expects.h"
 #include "core/base/term.h"
+#include "core/base/version.h"
 #include "ui/language.h"
 #include "ui/main_window.h"
 #include "ui/text/words.h"
@@ -78,7 +79,7 @@ int runDesktop(int argc, char** argv) {
     Application application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("waterwright"));
     QApplication::setApplicationDisplayName(QStringLiteral("Waterwright"));
-    QApplication::setApplicationVersion(QStringLiteral(WW_VERSION));
+    QApplication::setApplicationVersion(QString::fromStdString(std::string(base::version())));
     const QString id = QStringLiteral("org.waterwright.Waterwright");
     QApplication::setDesktopFileName(id);
     QApplication::setWindowIcon(QIcon::fromTheme(id, QIcon(QStringLiteral(":/icons/%1.svg").arg(id))));

@@ -56,9 +56,8 @@ base::Outcome WorkbookBridge::guarded(const std::function<base::Outcome()>& acti
     }
 }
 
-void WorkbookBridge::doWaitedFor(const QString& file, const QString& words,
-                                 const std::function<void()>& work) const {
-    if (m_wait && isWaitedFor(file)) {
+void WorkbookBridge::doWaitedFor(bool isLong, const QString& words, const std::function<void()>& work) const {
+    if (m_wait && isLong) {
         m_wait(words, work);
     } else {
         work();
@@ -72,7 +71,7 @@ base::Outcome WorkbookBridge::open(const QString& file, workbook::OpenMode mode)
 base::Outcome WorkbookBridge::open(Opening opening) {
     return guarded([&]() -> base::Outcome {
         std::optional<base::Result<std::unique_ptr<workbook::Workbook>>> opened;
-        doWaitedFor(opening.file, tr("Opening %1").arg(QFileInfo(opening.file).fileName()),
+        doWaitedFor(isLarge(opening.file), tr("Opening %1").arg(QFileInfo(opening.file).fileName()),
                     [&] { opened = opening.workbook.get(); });
         if (!*opened) {
             return opened->fault();
@@ -85,11 +84,14 @@ base::Outcome WorkbookBridge::open(Opening opening) {
 base::Outcome WorkbookBridge::create(const QString& file, const project::Edit& content) {
     return guarded([&]() -> base::Outcome {
         workbook::Session session{m_desk.clock, m_desk.ids, m_desk.person, m_desk.machine};
-        auto made = workbook::Workbook::create(file.toStdString(), content, std::move(session));
-        if (!made) {
-            return made.fault();
+        std::optional<base::Result<std::unique_ptr<workbook::Workbook>>> made;
+        doWaitedFor(isLarge(content.put.size()), tr("Writing %1").arg(QFileInfo(file).fileName()), [&] {
+            made = workbook::Workbook::create(file.toStdString(), content, std::move(session));
+        });
+        if (!*made) {
+            return made->fault();
         }
-        takeOver(std::move(made).value());
+        takeOver(std::move(*made).value());
         return base::Done{};
     });
 }
@@ -326,7 +328,7 @@ base::Outcome WorkbookBridge::saveCopy(const QString& file) const {
     }
     return guarded([&] {
         std::optional<base::Outcome> saved;
-        doWaitedFor(this->file(), tr("Writing %1").arg(QFileInfo(file).fileName()),
+        doWaitedFor(isLarge(this->file()), tr("Writing %1").arg(QFileInfo(file).fileName()),
                     [&] { saved = m_workbook->saveCopy(file.toStdString()); });
         return *saved;
     });

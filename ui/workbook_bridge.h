@@ -76,12 +76,12 @@ class WorkbookBridge : public QObject {
     base::Outcome open(const QString& file, workbook::OpenMode mode = workbook::OpenMode::ReadWrite);
     /// The same with one that was begun before.
     base::Outcome open(Opening opening);
-    /// How a window waits for the opening and copying of a large workbook: says the words and does the work.
+    /// How a window waits for work on a large workbook: says the words and does the work.
     /// Without one the work is done at once.
     using Wait = std::function<void(const QString& words, const std::function<void()>& work)>;
     void setWait(Wait wait) { m_wait = std::move(wait); }
-    /// Does work on a workbook file: the window waits for it where the file is large.
-    void doWaitedFor(const QString& file, const QString& words, const std::function<void()>& work) const;
+    /// Does work that changes nothing of what is shown: the window waits for it where it is long.
+    void doWaitedFor(bool isLong, const QString& words, const std::function<void()>& work) const;
     /// Makes a new file and opens it in place of the one that is open.
     base::Outcome create(const QString& file, const project::Edit& content);
     void close();
@@ -239,6 +239,8 @@ class WorkbookBridge : public QObject {
     /// flow.
     Made readingTyped(const project::Project& after, const project::Round& round, const base::Id& branch,
                       const QString& text) const;
+    /// The window waits for what a merge with that copy reads.
+    workbook::WorkRunner runnerOfMerge(const QString& other) const;
     void takeOver(std::unique_ptr<workbook::Workbook> workbook);
     /// The journal names who is chosen, by the name that the job gives now.
     void followPerson();

@@ -1,17 +1,27 @@
 // The part of the bridge that brings two copies of a workbook together.
+#include <QFileInfo>
+
 #include "core/base/expects.h"
 #include "core/workbook/merge_files.h"
 #include "core/workbook/merge_settlement.h"
+#include "ui/long_work.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
+
+workbook::WorkRunner WorkbookBridge::runnerOfMerge(const QString& other) const {
+    return [this, other](const std::function<void()>& work) {
+        doWaitedFor(isLarge(other) || isLarge(file()),
+                    tr("Comparing with %1").arg(QFileInfo(other).fileName()), work);
+    };
+}
 
 base::Result<workbook::MergeReport> WorkbookBridge::previewMerge(const QString& other) {
     if (!m_workbook) {
         return base::Fault{&kNoWorkbookOpen, {}, {}};
     }
     try {
-        return m_workbook->previewMerge(other.toStdString());
+        return m_workbook->previewMerge(other.toStdString(), runnerOfMerge(other));
     } catch (const base::ContractBreach& breach) {
         return base::Fault{&kInternalDefect, {}, {breach.what()}};
     }
@@ -23,7 +33,7 @@ base::Result<workbook::MergeReport> WorkbookBridge::merge(const QString& other) 
     }
     std::optional<workbook::MergeReport> report;
     const base::Outcome done = guarded([&]() -> base::Outcome {
-        auto merged = m_workbook->merge(other.toStdString());
+        auto merged = m_workbook->merge(other.toStdString(), runnerOfMerge(other));
         if (!merged) {
             return took(merged.fault(), false);
         }

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <ostream>
 
+#include "core/base/version.h"
+
 namespace ww::app {
 
 namespace {
@@ -82,7 +84,7 @@ int runCommands(const std::vector<std::string>& arguments, Surroundings& surroun
         "Waterwright: a field-balancing workbook for closed water loops.\n"
         "Without a command the desktop opens: waterwright [FILE.wwj ...]",
         "waterwright"};
-    app.set_version_flag("--version", std::string("waterwright ") + WW_VERSION);
+    app.set_version_flag("--version", "waterwright " + std::string(base::version()));
     app.require_subcommand(1);
     app.footer(
         "Exit status: 0 done or accepted, 1 judged and not accepted, 2 bad usage or input, 3 file trouble.");

@@ -10,6 +10,7 @@
 #include "core/store/schema.h"
 #include "core/store/schema_five.h"
 #include "core/store/schema_four.h"
+#include "core/store/schema_seven.h"
 #include "core/store/schema_six.h"
 #include "core/store/schema_three.h"
 #include "core/store/schema_two.h"
@@ -18,9 +19,9 @@ namespace ww::store {
 
 std::span<const MigrationStep> migrationSteps() {
     // Schema 1 is the first; a later schema adds its step here and never changes one that stands.
-    static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo}, MigrationStep{3, kSchemaThree},
+    static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo},  MigrationStep{3, kSchemaThree},
                                        MigrationStep{4, kSchemaFour}, MigrationStep{5, kSchemaFive},
-                                       MigrationStep{6, kSchemaSix}};
+                                       MigrationStep{6, kSchemaSix},  MigrationStep{7, kSchemaSeven}};
     return kSteps;
 }
 

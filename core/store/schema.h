@@ -15,9 +15,9 @@ namespace ww::store {
 /// "WWJ1": marks the file as a workbook (byte 68 of the file).
 inline constexpr std::int64_t kApplicationId = 0x57574A31;
 /// The schema that this program writes.
-inline constexpr int kSchemaVersion = 6;
+inline constexpr int kSchemaVersion = 7;
 /// The first version of the program that writes this schema; kept in the file for older programs to name.
-inline constexpr std::string_view kSchemaNeeds = "0.5.0";
+inline constexpr std::string_view kSchemaNeeds = "0.6.0";
 
 /// The key in the table meta of the workbook's identity, the same in all its copies.
 inline constexpr std::string_view kWorkbookIdKey = "workbook_id";
@@ -42,7 +42,7 @@ base::Outcome createSchemaOne(Database& database);
 /// needs nothing to be compared with; one without it (another SQLite may write a step's words another way)
 /// is.
 inline constexpr std::string_view kCurrentSchemaDigest =
-    "cbdf9bbdd75a9086007d2a9684f1d890b2170f4f5ea89bc0bc5d7e2308583190";
+    "77db98c0e77044cb86682e65c83de27bb33479b1902d2fdf22f75ccf7223c56a";
 /// SHA-256 over the names and the SQL of all tables, indices, views and triggers, in the order of their
 /// names.
 base::Result<std::string> schemaDigest(const Database& database);

@@ -152,7 +152,6 @@ class Workbook::State::Merging {
 
     MergeReport report;
     std::vector<JournalEntry> entries;
-    std::optional<Project> project;
 
   private:
     Fault unfit(const Fault& fault) const {
@@ -291,7 +290,41 @@ class Workbook::State::Merging {
     std::int64_t m_sequence = 0;
 };
 
-Result<MergeReport> Workbook::State::merge(const std::filesystem::path& other, bool isPreview) {
+/// A merge that is carried out in the file's transaction, and not yet in memory.
+struct Workbook::State::PreparedMerge {
+    std::optional<OtherCopy> copy;
+    std::optional<store::Transaction> transaction;
+    std::optional<Merging> merging;  ///< nothing where the other copy has no news
+    std::optional<Project> merged;
+};
+
+Outcome Workbook::State::prepareMerge(const std::filesystem::path& other, PreparedMerge& merge) {
+    auto copy = otherCopy(database, other, workbookId);
+    if (!copy) {
+        return copy.fault();
+    }
+    merge.copy.emplace(std::move(*copy));
+    if (!merge.copy->history.hasNews()) {
+        return Done{};
+    }
+    merge.transaction.emplace(database);
+    if (!merge.transaction->begun()) {
+        return merge.transaction->begun().fault();
+    }
+    merge.merging.emplace(*this, *merge.copy);
+    if (auto done = merge.merging->run(); !done) {
+        return done.fault();
+    }
+    auto merged = store::readProject(database);
+    if (!merged) {
+        return merged.fault();
+    }
+    merge.merged = std::move(*merged);
+    return Done{};
+}
+
+Result<MergeReport> Workbook::State::merge(const std::filesystem::path& other, bool isPreview,
+                                           const WorkRunner& run) {
     if (isReadOnly) {
         return readOnlyFault();
     }
@@ -299,45 +332,35 @@ Result<MergeReport> Workbook::State::merge(const std::filesystem::path& other, b
     if (std::filesystem::equivalent(other, file, ignored)) {
         return Fault{&kMergeWithItself, other.string(), {}};
     }
-    auto copy = otherCopy(database, other, workbookId);
-    if (!copy) {
-        return copy.fault();
+    PreparedMerge merge;
+    Outcome prepared = Done{};
+    run([&] { prepared = prepareMerge(other, merge); });
+    if (!prepared) {
+        return prepared.fault();
     }
-    if (!copy->history.hasNews()) {
+    if (!merge.merging) {
         return MergeReport{};
     }
-    store::Transaction transaction(database);
-    if (!transaction.begun()) {
-        return transaction.begun().fault();
-    }
-    Merging merging(*this, *copy);
-    if (auto done = merging.run(); !done) {
-        return done.fault();
-    }
     if (isPreview) {
-        return std::move(merging.report);
+        return std::move(merge.merging->report);
     }
-    auto merged = store::readProject(database);
-    if (!merged) {
-        return merged.fault();
-    }
-    if (auto committed = transaction.commit(); !committed) {
+    if (auto committed = merge.transaction->commit(); !committed) {
         return committed.fault();
     }
-    project = std::move(*merged);
-    for (JournalEntry& entry : merging.entries) {
+    project = std::move(*merge.merged);
+    for (JournalEntry& entry : merge.merging->entries) {
         undo.add(entry);
         entries.push_back(std::move(entry));
     }
-    return std::move(merging.report);
+    return std::move(merge.merging->report);
 }
 
-Result<MergeReport> Workbook::merge(const std::filesystem::path& other) {
-    return m_state->merge(other, false);
+Result<MergeReport> Workbook::merge(const std::filesystem::path& other, const WorkRunner& run) {
+    return m_state->merge(other, false, run);
 }
 
-Result<MergeReport> Workbook::previewMerge(const std::filesystem::path& other) {
-    return m_state->merge(other, true);
+Result<MergeReport> Workbook::previewMerge(const std::filesystem::path& other, const WorkRunner& run) {
+    return m_state->merge(other, true, run);
 }
 
 }  // namespace ww::workbook

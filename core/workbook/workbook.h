@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -83,6 +84,12 @@ inline constexpr base::MessageForm kChoiceSealed{
     "choice_in_sealed_round",
     "round {1} is {2w}, so nothing in it is chosen; withdraw that first, with a reason"};
 
+/// Does a long work and comes back when it is done: at once, or on another thread for which this one waits.
+using WorkRunner = std::function<void(const std::function<void()>& work)>;
+inline void runAtOnce(const std::function<void()>& work) {
+    work();
+}
+
 /// What came of merging another copy.
 struct MergeReport {
     std::string person;       ///< who did the newest action there
@@ -139,9 +146,11 @@ class Workbook {
     /// changed ours stands, both values are kept as a MergeConflict, and a person picks with choose(). The
     /// other file is only read. Fails, changing nothing, where it is no copy of this workbook (kNotACopy), is
     /// damaged, or was written by a newer program.
-    base::Result<MergeReport> merge(const std::filesystem::path& other);
+    /// `run` is given the long part, which changes nothing of what project() and journal() show.
+    base::Result<MergeReport> merge(const std::filesystem::path& other, const WorkRunner& run = runAtOnce);
     /// What merge() would do; nothing is stored.
-    base::Result<MergeReport> previewMerge(const std::filesystem::path& other);
+    base::Result<MergeReport> previewMerge(const std::filesystem::path& other,
+                                           const WorkRunner& run = runAtOnce);
     /// Puts one side's value of a conflict, or both texts one below the other, as one action; the other value
     /// stays in the conflict and in the journal. Fails where the conflict is not there, both cannot stand, or
     /// the value would break a rule of the job.

@@ -72,8 +72,11 @@ struct Workbook::State {
                                               const std::function<base::Outcome()>& change);
     /// Takes back the changes of a journal record, or applies them again, as a new record.
     base::Result<project::ChangeSet> takeBack(std::int64_t sequence, bool isRedo);
-    base::Result<MergeReport> merge(const std::filesystem::path& other, bool isPreview);
+    base::Result<MergeReport> merge(const std::filesystem::path& other, bool isPreview,
+                                    const WorkRunner& run);
     class Merging;
+    struct PreparedMerge;
+    base::Outcome prepareMerge(const std::filesystem::path& other, PreparedMerge& merge);
     class Choosing;
     /// The first record of the step that this record ends: itself, or the first that a merge took over.
     std::int64_t firstOf(std::int64_t sequence) const;

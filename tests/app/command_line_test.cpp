@@ -4,6 +4,7 @@
 
 #include <cstdlib>
 
+#include "core/base/version.h"
 #include "tests/support/command_job.h"
 #include "tests/support/job_tables.h"
 
@@ -71,7 +72,7 @@ TEST(CommandLineTest, HelpAndVersion) {
     }
     const CommandRun version = runCommand({"--version"});
     EXPECT_EQ(version.status, 0);
-    EXPECT_EQ(version.out, "waterwright " WW_VERSION "\n");
+    EXPECT_EQ(version.out, "waterwright " + std::string(base::version()) + "\n");
 }
 
 TEST(CommandLineTest, WordThatIsNeitherCommandNorWorkbook) {

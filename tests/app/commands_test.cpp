@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
+#include "core/base/version.h"
 #include "tests/support/command_run.h"
 #include "tests/support/job_tables.h"
 
@@ -218,7 +219,7 @@ TEST(Usage, BadUsageIsStatusTwoAndHelpIsZero) {
     EXPECT_NE(help.out.find("export"), std::string::npos);
     const auto version = runCommand({"--version"});
     EXPECT_EQ(version.status, 0);
-    EXPECT_NE(version.out.find(WW_VERSION), std::string::npos);
+    EXPECT_NE(version.out.find(base::version()), std::string::npos);
     EXPECT_EQ(runCommand({"check", "--help"}).status, 0);
 }
 

@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/base/version.h"
 #include "core/seal/identity.h"
 #include "tests/support/shell_run.h"
 #include "tests/support/two_laptops.h"
@@ -56,7 +57,7 @@ class NoDisplay : public testing::Test {
 TEST_F(NoDisplay, HelpAndVersionOfTheProgramAndEveryCommand) {
     expect(0, "--help");
     expect(0, "-h");
-    EXPECT_EQ(run("--version").output, "waterwright " WW_VERSION "\n");
+    EXPECT_EQ(run("--version").output, "waterwright " + std::string(base::version()) + "\n");
     for (const std::string command :
          {"new", "record", "check", "predict", "advise", "pump", "report", "export", "merge", "verify"}) {
         expect(0, command + " --help");

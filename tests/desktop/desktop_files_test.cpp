@@ -4,6 +4,7 @@
 
 #include <QMimeDatabase>
 
+#include "core/base/version.h"
 #include "core/store/schema.h"
 #include "tests/support/command_run.h"
 #include "tests/support/shell_run.h"
@@ -129,7 +130,8 @@ TEST(DesktopFiles, OneIdEverywhere) {
     EXPECT_NE(program.output.find("\"" + kId + "\""), std::string::npos);
     const ShellRun metainfo = runInShell("cat " + kMadeFolder + kId + ".metainfo.xml");
     EXPECT_NE(metainfo.output.find("<id>" + kId + "</id>"), std::string::npos);
-    EXPECT_NE(metainfo.output.find("<release version=\"" WW_VERSION "\""), std::string::npos);
+    EXPECT_NE(metainfo.output.find("<release version=\"" + std::string(base::version()) + "\""),
+              std::string::npos);
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/base/version.h"
 #include "tests/support/shell_run.h"
 #include "tests/support/temporary_folder.h"
 
@@ -61,7 +62,9 @@ class Package : public testing::Test {
     void SetUp() override {
         WW_NEEDS_TOOL("dpkg-deb", "dpkg");
         // A folder that was built in before holds those of earlier versions too.
-        m_package = runInShell("ls " WW_PACKAGE_FOLDER "/waterwright_" WW_VERSION "-*.deb").output;
+        m_package =
+            runInShell("ls " WW_PACKAGE_FOLDER "/waterwright_" + std::string(base::version()) + "-*.deb")
+                .output;
         m_package.erase(m_package.find_last_not_of('\n') + 1);
         ASSERT_TRUE(std::filesystem::exists(m_package)) << m_package << "; run ctest, which makes it first";
     }
@@ -73,8 +76,9 @@ class Package : public testing::Test {
 TEST_F(Package, SaysWhatItIsAndNeeds) {
     const ShellRun control = runInShell("dpkg-deb -I " + m_package);
     EXPECT_EQ(control.status, 0);
-    for (const char* line : {" Package: waterwright\n", " Version: " WW_VERSION "-1\n", " Section: science\n",
-                             " Maintainer: "}) {
+    const std::string version = " Version: " + std::string(base::version()) + "-1\n";
+    for (const char* line :
+         {" Package: waterwright\n", version.c_str(), " Section: science\n", " Maintainer: "}) {
         EXPECT_NE(control.output.find(line), std::string::npos) << line << control.output;
     }
     // As dpkg-shlibdeps finds them in the program.
@@ -113,7 +117,7 @@ TEST_F(Package, WorksUnpackedWithoutASourceTree) {
     const std::string samples = root + "/usr/share/waterwright/samples/";
     const ShellRun version = runInShell(program + "--version");
     EXPECT_EQ(version.status, 0);
-    EXPECT_EQ(version.output, "waterwright " WW_VERSION "\n");
+    EXPECT_EQ(version.output, "waterwright " + std::string(base::version()) + "\n");
     const std::string library = m_folder.file("library.wwj");
     EXPECT_EQ(runInShell(program + "new " + library + " --from " + samples + "library_heating").status, 0);
     const ShellRun accepted = runInShell(program + "check " + library);

@@ -7,6 +7,7 @@
 #include "core/store/schema.h"
 #include "core/store/schema_five.h"
 #include "core/store/schema_four.h"
+#include "core/store/schema_seven.h"
 #include "core/store/schema_six.h"
 #include "core/store/schema_two.h"
 #include "core/store/store_messages.h"
@@ -98,6 +99,19 @@ TEST_F(Migration, theStepsLeadToTheSchemaWhoseDigestIsKept) {
     EXPECT_EQ(*schemaDigest(*emptyInCurrentSchema()), kCurrentSchemaDigest);
 }
 
+// Common practice, no source: what thousands of rows refer to is found by an index, not by walking them.
+TEST_F(Migration, rowsThatReferToOneAreFoundWithoutWalkingTheTable) {
+    const auto database = emptyInCurrentSchema();
+    ASSERT_TRUE(database.ok());
+    for (const char* sql :
+         {"SELECT 1 FROM readings WHERE supersedes=?", "SELECT 1 FROM branches WHERE parent=?"}) {
+        auto plan = database->prepare(std::string("EXPLAIN QUERY PLAN ") + sql);
+        ASSERT_TRUE(plan.ok());
+        ASSERT_EQ(plan->step(), Step::Row);
+        EXPECT_TRUE(plan->text(3).starts_with("SEARCH")) << sql << ": " << plan->text(3);
+    }
+}
+
 TEST_F(Migration, stepsRunInOrderAfterACopyWasKept) {
     Database database = openForWriting();
     ASSERT_TRUE(migrateFile(database, 4, kLaterSteps).ok());
@@ -183,8 +197,9 @@ TEST_F(Migration, anOlderFileCanBeBroughtUpToDateInMemoryAlone) {
     auto copy = file->copyInMemory();
     ASSERT_TRUE(copy.ok());
     ASSERT_TRUE(migrate(*copy, 4, kLaterSteps).ok());
-    ASSERT_TRUE(
-        copy->execute(std::string(kSchemaFour) + std::string(kSchemaFive) + std::string(kSchemaSix)).ok())
+    ASSERT_TRUE(copy->execute(std::string(kSchemaFour) + std::string(kSchemaFive) + std::string(kSchemaSix) +
+                              std::string(kSchemaSeven))
+                    .ok())
         << "what else this program reads";
     EXPECT_EQ(readProject(*copy)->readings().size(), 3u);
     EXPECT_EQ(m_folder.read("job.wwj"), before);

@@ -7,6 +7,7 @@
 #include <QImage>
 #include <QTextBlock>
 
+#include "core/base/version.h"
 #include "tests/support/temporary_folder.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/spoken.h"
@@ -137,7 +138,7 @@ TEST(HandbookInTheDesk, theKeyShowsTheChapterOfThePlaceInFront) {
     }
     desk.window.commands().releaseNotes->trigger();
     const QString notes = desk.window.findChild<HandbookWindow*>()->text()->toPlainText();
-    EXPECT_NE(notes.indexOf(QStringLiteral(WW_VERSION)), -1);
+    EXPECT_NE(notes.indexOf(QString::fromStdString(std::string(base::version()))), -1);
 }
 
 // Each language tells of the same releases in as many points.
