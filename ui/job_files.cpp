@@ -8,6 +8,7 @@
 #include "core/project/edit_label.h"
 #include "ui/long_work.h"
 #include "ui/table_faults_dialog.h"
+#include "ui/text/joined.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -72,7 +73,8 @@ bool createFromTables(QWidget* parent, WorkbookBridge& bridge, const QString& fo
     if (!plan.isAcceptable()) {
         QStringList faults;
         for (const exchange::RowFault& fault : plan.faults) {
-            faults << QString::fromStdString(exchange::placeOf(fault)) + ": " + text::text(fault.fault);
+            faults << text::labelled(QString::fromStdString(exchange::placeOf(fault)),
+                                     text::text(fault.fault));
         }
         TableFaultsDialog(faults, parent).exec();
         return false;

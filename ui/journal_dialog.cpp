@@ -33,7 +33,8 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
       m_bridge(bridge),
       m_journal(bridge.workbook()->journal()),
       m_actions(new TextTable(
-          {tr("Record"), tr("Stored, newest first"), tr("By"), tr("On"), tr("What was done")}, -1, this)),
+          {tr("Record"), tr("Stored, newest first"), tr("By"), tr("Computer"), tr("What was done")}, -1,
+          this)),
       m_actionTable(makeReadTable(m_actions, kWhat, tr("Stored actions"), this)),
       m_said(new QLabel(this)),
       m_state(new TextTable({tr("Tag"), tr("Setting"), tr("Reading"), tr("Of target, %"), tr("State")}, -1,

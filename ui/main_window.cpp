@@ -1,6 +1,7 @@
 #include "ui/main_window.h"
 
 #include <QApplication>
+#include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
@@ -180,6 +181,11 @@ void MainWindow::refresh() {
     const project::Round* round = project.lastRound();
     const QString job = QString::fromStdString(project.job().name);
     QString title = m_bridge.isOpen() ? job : QStringLiteral("Waterwright");
+    // A copy is told from its job by the name of the file.
+    const QString file = QFileInfo(m_bridge.file()).completeBaseName();
+    if (m_bridge.isOpen() && file != job) {
+        title += QStringLiteral(" (%1)").arg(file);
+    }
     if (round != nullptr) {
         title += tr(" — Round %1").arg(round->number);
     }

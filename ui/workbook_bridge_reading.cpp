@@ -7,6 +7,7 @@
 #include "core/balancing/witness.h"
 #include "core/base/expects.h"
 #include "core/project/edit_label.h"
+#include "ui/import/import_source.h"
 #include "ui/text/format.h"
 #include "ui/workbook_bridge.h"
 
@@ -213,11 +214,13 @@ base::Outcome WorkbookBridge::storeColumn(const std::vector<base::Id>& branches,
             if (typed.isEmpty()) {
                 continue;
             }
-            const Made edit = readingTyped(after, round, branches[i], typed);
+            const bool isRead = typed.compare(QStringLiteral("x"), Qt::CaseInsensitive) != 0;
+            const Made edit = isRead ? readingTyped(after, round, branches[i], typed)
+                                     : balancing::storeCannotBeRead(after, round.id, branches[i], context());
             if (!edit) {
                 base::Fault refusal = edit.fault();
                 refusal.subject = project().branches().at(branches[i]).tag;
-                return refusal;
+                return nothingPasted(refusal);
             }
             ++count;
             for (const project::AnyRecord& record : edit->put) {

@@ -83,8 +83,7 @@ class AdviseCommand : public Command {
         out << "\n" << settingsTable(project, advice) << "\n";
         printAfter(out, project, advice);
         if (advice.pump) {
-            out << "\nPump, as its decision counts (waterwright pump):\n"
-                << pumpFiguresText(project, decision);
+            out << "\nPump, as decided (waterwright pump):\n" << pumpFiguresText(project, decision);
         }
         printNotes(out, learned, advice);
     }

@@ -141,7 +141,7 @@ class Text {
                 m_out += "Excess head " + head(excess->head) + " " +
                          balancing::excessWords(excess->basis, excess->speed) + ", " +
                          balancing::curveWords(m_decision.curve) +
-                         (isCounted ? ": the decision counts this one.\n" : ".\n");
+                         (isCounted ? ": the pump decision uses this one.\n" : ".\n");
             }
         }
     }

@@ -7,7 +7,7 @@
 
 namespace ww::app {
 
-/// What the decision counts: heads, excess, and whether the loop is to be balanced first; in the units of the
+/// What the decision uses: heads, excess, and whether the loop is to be balanced first; in the units of the
 /// job. The same lines stand in pumpText().
 std::string pumpFiguresText(const project::Project& project, const pump_room::PumpDecision& decision);
 

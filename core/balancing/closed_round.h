@@ -14,12 +14,11 @@ inline constexpr base::MessageForm kTurnedRoundClosed{"turned_round_closed",
                                                       "round"};
 inline constexpr base::MessageForm kTurnedRoundMovedIndex{
     "turned_round_moved_index",
-    "round {1} was read while valves were turned, so its shares may still change, and the star went from {2} "
-    "to {3}; read every valve in the next round"};
+    "round {1} was read while valves were turned, so its shares may still change; the index circuit ends at "
+    "{3} now, no more at {2}; read every valve in the next round"};
 inline constexpr base::MessageForm kIndexMoved{"index_moved",
-                                               "the star went from {2} to {3} in round {1}, the index "
-                                               "circuit ends there now; see that every valve on its "
-                                               "path is fully open"};
+                                               "in round {1} the index circuit ends at {3}, no more at "
+                                               "{2}; see that every valve on its path is fully open"};
 inline constexpr base::MessageForm kFinalProved{
     "final_round_proved",
     "round {1}: {2} of {3} terminals are on share and the index circuit is proved; send it for review, then "

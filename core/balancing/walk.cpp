@@ -1,7 +1,9 @@
 #include "core/balancing/walk.h"
 
 #include <algorithm>
+#include <cctype>
 #include <span>
+#include <string_view>
 #include <unordered_set>
 
 #include "core/balancing/detail/doubts.h"
@@ -72,9 +74,26 @@ Result<Edit> replacing(const Project& project, const Round& round, const Branch&
     return edit;
 }
 
+/// Whether the kind of an instrument names dp by its sign, which is the same in every language
+/// ("Δp-Messgerät").
+bool namesDp(std::string_view kind) {
+    const auto isLetter = [kind](std::size_t at) {
+        return at < kind.size() && (static_cast<unsigned char>(kind[at]) >= 0x80 ||
+                                    std::isalpha(static_cast<unsigned char>(kind[at])) != 0);
+    };
+    for (const std::string_view sign : {"dp", "DP", "\u0394p", "\u2206p"}) {
+        for (std::size_t at = kind.find(sign); at != kind.npos; at = kind.find(sign, at + 1)) {
+            if ((at == 0 || !isLetter(at - 1)) && !isLetter(at + sign.size())) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 /// Ranges, floors, displays and zero checks are pressures here: what has one of them is a dp meter too.
 bool measuresPressure(const project::Instrument& instrument) {
-    return instrument.kind == project::kUsualInstrumentKind || instrument.range || instrument.accuracyFloor ||
+    return namesDp(instrument.kind) || instrument.range || instrument.accuracyFloor ||
            instrument.resolution || instrument.zeroStart || instrument.zeroEnd;
 }
 

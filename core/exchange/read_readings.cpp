@@ -57,6 +57,12 @@ class ReadingReader {
         return true;
     }
 
+    /// "x" in place of a value, as it is typed on the walk: the valve cannot be read.
+    bool saysUnread(std::string_view column) {
+        const std::string text = m_table.text(column);
+        return text == "x" || text == "X";
+    }
+
     /// A walk sheet is filled in with the time of day alone: its date is that of the round.
     std::optional<base::Instant> timeOf(const project::Round* round) {
         const std::string written(m_table.text("time"));
@@ -84,17 +90,20 @@ class ReadingReader {
         reading.time = timeOf(round);
         const std::string tag = m_table.requiredText("tag");
         reading.setting = m_table.decimal("setting", Sign::NotNegative);
-        if (const auto dp = m_table.entered("dp", Sign::Any)) {
-            reading.dp = quantity::measuredDifference(dp->digits, dp->unit, m_context.density);
+        const bool isUnread = saysUnread("dp") || saysUnread("flow");
+        if (!isUnread) {
+            if (const auto dp = m_table.entered("dp", Sign::Any)) {
+                reading.dp = quantity::measuredDifference(dp->digits, dp->unit, m_context.density);
+            }
+            reading.flow = m_table.measured<quantity::VolumeFlow>("flow", Sign::NotNegative);
         }
-        reading.flow = m_table.measured<quantity::VolumeFlow>("flow", Sign::NotNegative);
         reading.instrument = instrumentOf(m_context, m_table);
         reading.person = personOf(m_context, m_table);
         reading.note = m_table.text("note");
         reading.status =
             nameCell<project::ReadingStatus>(m_table, "status").value_or(project::ReadingStatus::Standing);
         reading.isRepeat = m_table.yesNo("repeat", false);
-        reading.cannotBeRead = m_table.yesNo("cannot_read", false);
+        reading.cannotBeRead = m_table.yesNo("cannot_read", false) || isUnread;
         reading.isDoubtful = m_table.yesNo("doubtful", false);
         reading.reason = m_table.text("reason");
         ReadCells io(m_table, m_context);

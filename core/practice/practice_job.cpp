@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "core/balancing/standing_readings.h"
+#include "core/practice/detail/design.h"
 #include "core/project/edit_label.h"
 
 namespace ww::practice {
@@ -60,9 +61,9 @@ base::Result<PracticeKey> practiceKey(std::string_view text) {
     return PracticeKey{*found, *seed};
 }
 
-project::Edit practiceContent(const PracticeKey& key, const std::string& jobName) {
-    const Building building(planOf(key.difficulty), key.seed);
-    const project::Project& design = building.design();
+project::Edit practiceContent(const PracticeKey& key, const std::string& jobName,
+                              const base::Wording& wording) {
+    const project::Project design = detail::makeDesign(planOf(key.difficulty), key.seed, wording);
     project::Job job = design.job();
     if (!jobName.empty()) {
         job.name = jobName;
@@ -191,6 +192,10 @@ base::Result<Measured<PressureDifference>> PracticeJob::pumpRise(const project::
     ReadingMoment moment = nextMoment(project, round, pump);
     moment.look = static_cast<int>(project.pumpReadingsOf(round).size()) + 1;
     return m_building.readPumpRise(notedState(project, round), moment);
+}
+
+base::Id PracticeJob::gauge() const {
+    return detail::gaugeId(m_building.seed());
 }
 
 }  // namespace ww::practice

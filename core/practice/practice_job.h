@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 
+#include "core/base/term.h"
 #include "core/practice/building.h"
 #include "core/project/edit.h"
 
@@ -16,7 +17,7 @@ inline constexpr base::MessageForm kPracticeUnreadable{
     "practice_unreadable",
     "\"{1}\" does not name a practice building; open the job with the version that made it"};
 inline constexpr base::MessageForm kPracticeSeed{
-    "practice_seed", "\"{1}\" is no seed; give a whole number from 1 to 999999999"};
+    "practice_seed", "\"{1}\" is no number of a practice building; give a whole number from 1 to 999999999"};
 inline constexpr base::MessageForm kPracticeNotABranch{
     "practice_not_a_branch",
     "the practice building has no branch {1}; read one of those that the job was made with"};
@@ -40,8 +41,10 @@ base::Result<PracticeKey> practiceKey(std::string_view text);
 /// A seed as typed.
 base::Result<std::uint64_t> practiceSeed(std::string_view text);
 
-/// The content of a new practice job; `jobName` may be empty.
-project::Edit practiceContent(const PracticeKey& key, const std::string& jobName);
+/// The content of a new practice job, written in the words of `wording`, or in English without one; `jobName`
+/// may be empty. What the building answers depends on neither.
+project::Edit practiceContent(const PracticeKey& key, const std::string& jobName,
+                              const base::Wording& wording = {});
 
 /// What the instruments show on a practice job, for the settings as they stand in a round. Pure: the same
 /// records, the same answers; asked again after a reading was stored, the noise is another.
@@ -75,6 +78,8 @@ class PracticeJob {
     /// The rise of a pump by its gauges.
     base::Result<Measured<PressureDifference>> pumpRise(const project::Project& project,
                                                         const base::Id& round, const base::Id& pump) const;
+    /// The instrument that the pump is read with, whatever the job calls it.
+    base::Id gauge() const;
 
   private:
     base::Result<std::size_t> indexOf(const project::Project& project, const base::Id& branch) const;

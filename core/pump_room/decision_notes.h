@@ -18,8 +18,8 @@ inline constexpr base::MessageForm kShortUndecided{
     "read its gauges and every terminal again with finer meters, leave impeller and speed until then"};
 inline constexpr base::MessageForm kFirstLook{"pump_first_look",
                                               "a first look: in round {1}, {2} of {3} terminals are on share "
-                                              "and the index circuit is {4w}; balance and "
-                                              "prove it before the pump is changed"};
+                                              "and the index circuit is {4w}; leave the "
+                                              "pump as it is until all are on share with the index proved"};
 
 /// Whether this much head over (or under) what is required is more than can be told: more than the
 /// uncertainty of the need, where it has one, and than 2 % of it, which is about 1 % of speed (common

@@ -99,7 +99,9 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     }
     const auto* slow = decision.find(energy::PumpAction::Slow);
     if (slow != nullptr && slow->option.isAllowed) {
-        counted.speed = slow->option.ratio;
+        // A speed that does the same as can be told is one number with it, not a second one beside it.
+        counted.speed =
+            counted.runsAsDecided && decision.duty ? decision.duty->speedFraction : slow->option.ratio;
         counted.rotation = slow->option.speed;
         if (slow->option.speed && slow->option.ratio.si() > 0) {
             counted.fullRotation = *slow->option.speed / slow->option.ratio.si();

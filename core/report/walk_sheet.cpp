@@ -27,6 +27,10 @@ constexpr MessageForm kWhoBlank{"walk_sheet_who",
 constexpr MessageForm kMeterBlank{
     "walk_sheet_meter",
     "Meter: {1}    Serial: ____________    Zero before: __________    Zero after: __________"};
+constexpr MessageForm kUnreadHint{
+    "walk_sheet_unread",
+    "Write x as the dp where a valve cannot be read, and note why; closing the round asks for "
+    "the reason."};
 constexpr MessageForm kCaution{
     "walk_sheet_caution",
     "Caution: hot or chilled water and pressure. Check rating and fittings of the hoses, open test ports "
@@ -115,7 +119,7 @@ WalkSheet walkSheet(const project::Project& project) {
     }
     sheet.roundNumber = round.number;
     sheet.kind = round.kind;
-    sheet.blanks = {say(kWhoBlank, {unit}), say(kMeterBlank, {meters(project)})};
+    sheet.blanks = {say(kWhoBlank, {unit}), say(kMeterBlank, {meters(project)}), say(kUnreadHint)};
     sheet.cautions = {say(kCaution)};
     sheet.table.title =
         say(kWalkTable, {std::to_string(round.number), std::string(project::name(round.kind))});

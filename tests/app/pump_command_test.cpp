@@ -116,8 +116,8 @@ TEST_F(PumpCommandTest, textForAPerson) {
     EXPECT_EQ(ran.status, 0) << ran.err;
     for (const char* words :
          {"Index circuit needs", "Excess head", "above the index circuit with open valves",
-          "at full speed, from the pump's curve: the decision counts this one", "throttle", "trim", "speed",
-          "Read-and-set", "Energy code", "least throttling"}) {
+          "at full speed, from the pump's curve: the pump decision uses this one", "throttle", "trim",
+          "speed", "Read-and-set", "Energy code", "least throttling"}) {
         EXPECT_NE(ran.out.find(words), std::string::npos) << words << "\n" << ran.out;
     }
     EXPECT_EQ(ran.out.find("nan"), std::string::npos);

@@ -101,7 +101,7 @@ TEST_F(FirstSteps, bringEveryTerminalOnShare) {
         }
     }
     ASSERT_EQ(m_desk.bridge().openRoundOrNull(), nullptr);
-    EXPECT_TRUE(m_desk.window.notice().contains("the star went from B2-T3 to B1-T2"))
+    EXPECT_TRUE(m_desk.window.notice().contains("ends at B1-T2 now, no more at B2-T3"))
         << m_desk.window.notice().toStdString();
     learn();
     readAll(project::RoundKind::Final);

@@ -5,6 +5,7 @@
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QDropEvent>
+#include <QFileInfo>
 #include <QLabel>
 #include <QMenuBar>
 #include <QMimeData>
@@ -266,7 +267,9 @@ TEST(JobPlace, storesFieldsAndRefusesWhatIsNoValue) {
     EXPECT_EQ(desk.project().job().temperature.digits.text(), "45");
     desk.key(Qt::Key_Escape);
     typeInto(*job.field(JobField::Name), "Riverside");
-    EXPECT_TRUE(desk.window.windowTitle().startsWith("Riverside"));
+    const QString file = QFileInfo(desk.bridge().file()).completeBaseName();
+    EXPECT_TRUE(desk.window.windowTitle().startsWith("Riverside (" + file + ")"))
+        << desk.window.windowTitle().toStdString();
     ASSERT_TRUE(desk.bridge().undo().ok());
     EXPECT_EQ(desk.project().job().name, "Test job");
 }

@@ -186,7 +186,7 @@ TEST_F(PracticeTest, truthStandsBesideWhatWasFound) {
     }
     const practice::PracticeJob job({practice::Difficulty::Steady, 17});
     const TruthWindow window(job, m_desk.project());
-    EXPECT_EQ(window.findChild<QLabel*>()->text(), "Practice building Steady, seed 17");
+    EXPECT_EQ(window.findChild<QLabel*>()->text(), "Practice building Steady, number 17");
     EXPECT_EQ(window.summary()->rowCount(), 10);
     // Fifteen runs and twelve circuits.
     EXPECT_EQ(window.losses()->rowCount(), 27);

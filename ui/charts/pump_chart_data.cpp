@@ -306,7 +306,7 @@ QString decisionSentence(const Picture& picture, const pump_room::PumpDecision& 
     QString sentence;
     if (slow != nullptr) {
         sentence =
-            PumpChartText::tr("Slowed to %1 % of full speed it meets the head that the decision counts.")
+            PumpChartText::tr("Slowed to %1 % of full speed it meets the head that the pump decision uses.")
                 .arg(text::percent(slow->option.ratio));
     }
     if (trim != nullptr && trim->option.impeller) {

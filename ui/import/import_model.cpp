@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "ui/text/column_words.h"
+#include "ui/text/joined.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -49,7 +50,7 @@ void ImportModel::makePlan() {
         if (lines.contains(fault.row)) {
             m_faults[fault.row] << (fault.column.empty()
                                         ? words
-                                        : text::columnWords(fault.column) + QStringLiteral(": ") + words);
+                                        : text::labelled(text::columnWords(fault.column), words));
             m_faultyCells.emplace(fault.row, fault.column);
         } else {
             m_generalFaults << words;

@@ -5,6 +5,7 @@
 
 #include "core/exchange/spreadsheet_source.h"
 #include "core/spreadsheet/read_spreadsheet.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 
@@ -26,6 +27,10 @@ base::Result<ImportSource> fromCsv(const QString& name, exchange::CsvResult resu
 }
 
 }  // namespace
+
+base::Fault nothingPasted(const base::Fault& why) {
+    return {&kNothingPasted, why.subject, {text::translated(why).toStdString()}};
+}
 
 bool isTableFile(const QString& file) {
     return file.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive) ||
@@ -58,10 +63,11 @@ base::Result<ImportSource> readImportSource(const QString& file) {
 
 base::Result<ImportSource> pastedSource(const QString& text) {
     if (text.trimmed().isEmpty()) {
-        return base::Fault{&kNothingToPaste, {}, {}};
+        return nothingPasted({&kNothingToPaste, {}, {}});
     }
     const QString name = ImportSourceText::tr("the clipboard");
-    return fromCsv(name, exchange::parseCsv(text.toStdString(), '\t'));
+    auto source = fromCsv(name, exchange::parseCsv(text.toStdString(), '\t'));
+    return source ? std::move(source) : nothingPasted(source.fault());
 }
 
 }  // namespace ww::ui

@@ -23,6 +23,10 @@ inline constexpr base::MessageForm kNothingToImport{
 inline constexpr base::MessageForm kNothingToPaste{
     "nothing_to_paste", "there is no row to paste; copy rows with their headings in the spreadsheet first"};
 
+inline constexpr base::MessageForm kNothingPasted{"nothing_pasted", "nothing was pasted: {1}"};
+
+/// A fault that stopped a paste, saying first that nothing of it was taken.
+base::Fault nothingPasted(const base::Fault& why);
 /// Whether a file is of a kind that can be imported, by its ending.
 bool isTableFile(const QString& file);
 /// A CSV or XLSX file. Faults: it cannot be read, or holds nothing.

@@ -4,6 +4,7 @@
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
@@ -133,8 +134,8 @@ QString InstrumentModel::cellText(int row, int column) const {
 }
 
 QStringList InstrumentModel::titles() const {
-    return {tr("Tag"),   tr("Kind"),       tr("Serial"), tr("Range"),       tr("Accuracy"),
-            tr("Floor"), tr("Calibrated"), tr("Due"),    tr("Certificate"), tr("If overdue, why")};
+    return {tr("Tag"),         tr("Kind"),       tr("Serial"), tr("Range"),       tr("Accuracy"),
+            tr("Fixed error"), tr("Calibrated"), tr("Due"),    tr("Certificate"), tr("If overdue, why")};
 }
 
 base::Outcome InstrumentModel::store(const QModelIndex& cell, const QString& text) {
@@ -155,7 +156,7 @@ base::Outcome InstrumentModel::add() {
     project::Instrument record;
     record.id = m_bridge.newId();
     record.tag = "M-" + std::to_string(rowCount() + 1);
-    record.kind = project::kUsualInstrumentKind;
+    record.kind = text::term(project::kUsualInstrumentKind).toStdString();
     return m_bridge.apply(
         {project::label(project::labels::kNewInstrument, {record.tag}), {record}, {}, true});
 }
@@ -223,7 +224,7 @@ base::Outcome PeopleModel::store(const QModelIndex& cell, const QString& typed) 
 base::Outcome PeopleModel::add() {
     project::Person record;
     record.id = m_bridge.newId();
-    record.name = "Person " + std::to_string(rowCount() + 1);
+    record.name = tr("Person %1").arg(rowCount() + 1).toStdString();
     return m_bridge.apply({project::label(project::labels::kNewPerson), {record}, {}, true});
 }
 

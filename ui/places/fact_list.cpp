@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "ui/report/page_builder.h"
+#include "ui/text/joined.h"
 #include "ui/theme/mark_shape.h"
 #include "ui/widgets/text_scale.h"
 
@@ -69,7 +70,7 @@ void FactList::show(const std::vector<ww::report::Fact>& facts, const theme::Tok
         auto* value = new QLabel(report::words(fact.value), this);
         value->setWordWrap(true);
         value->setTextInteractionFlags(Qt::TextSelectableByMouse);
-        value->setAccessibleName(label->text() + QStringLiteral(": ") + value->text());
+        value->setAccessibleName(text::labelled(label->text(), value->text()));
         m_lines.push_back({label, mark, value});
     }
     arrange();

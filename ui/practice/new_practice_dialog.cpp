@@ -62,16 +62,15 @@ NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
         m_difficulty->addItem(words.name, static_cast<int>(words.difficulty));
     }
     m_difficulty->setCurrentIndex(1);
-    m_name->setHint(tr("Practice building"));
     m_name->setAccessibleName(tr("Name of the job"));
     m_difficulty->setAccessibleName(tr("Difficulty"));
-    m_seed->setAccessibleName(tr("Seed"));
+    m_seed->setAccessibleName(tr("Building number"));
     m_fault->setAccessibleName(tr("What is wrong"));
     auto* form = new QFormLayout;
     form->addRow(tr("&Name"), m_name);
     form->addRow(tr("&Difficulty"), m_difficulty);
     form->addRow(QString(), m_about);
-    form->addRow(tr("&Seed"), m_seed);
+    form->addRow(tr("&Building number"), m_seed);
     form->addRow(QString(), m_fault);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     m_make = buttons->addButton(tr("&Make Job…"), QDialogButtonBox::AcceptRole);
@@ -104,6 +103,11 @@ void NewPracticeDialog::refresh() {
     m_about->setWords(difficulties().at(m_difficulty->currentIndex()).about);
     const auto seed = practice::practiceSeed(m_seed->text().trimmed().toStdString());
     m_fault->setWords(seed ? QString() : text::sentence(seed.fault()));
+    // What the job is called where no name is typed.
+    const QString number = m_seed->text().trimmed();
+    m_name->setHint(
+        seed ? text::term(base::term("Practice building {1}")).replace(QStringLiteral("{1}"), number)
+             : QString());
     m_make->setEnabled(seed.ok());
 }
 

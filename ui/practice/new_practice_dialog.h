@@ -20,7 +20,7 @@ class NewPracticeDialog : public OrderedDialog {
     Q_OBJECT
 
   public:
-    /// `seed` is proposed; the same seed and difficulty give the same building again.
+    /// `seed` is proposed as its number; the same number and difficulty give the same building again.
     explicit NewPracticeDialog(std::uint64_t seed, QWidget* parent = nullptr);
 
     QString name() const { return m_name->text().trimmed(); }

@@ -9,6 +9,7 @@
 #include "ui/practice/new_practice_dialog.h"
 #include "ui/practice/truth_window.h"
 #include "ui/report/report_file_name.h"
+#include "ui/text/words.h"
 
 // What the main window does for practice jobs.
 namespace ww::ui {
@@ -47,8 +48,8 @@ void MainWindow::newPracticeJob() {
     if (file.isEmpty()) {
         return;
     }
-    const base::Outcome made =
-        m_bridge.create(file, practice::practiceContent(dialog.key(), dialog.name().toStdString()));
+    const base::Outcome made = m_bridge.create(
+        file, practice::practiceContent(dialog.key(), dialog.name().toStdString(), text::wording()));
     if (!made) {
         raise(made.fault());
         return;

@@ -117,10 +117,8 @@ base::Outcome PracticeDesk::takeGauge(const practice::PracticeJob& job, const pr
     ++reading.sequence;
     reading.time = m_bridge.now();
     reading.gaugeRise = *rise;
-    for (const project::Instrument& instrument : project.instruments()) {
-        if (instrument.kind == "pump gauge") {
-            reading.instrument = instrument.id;
-        }
+    if (const base::Id gauge = job.gauge(); project.instruments().contains(gauge)) {
+        reading.instrument = gauge;
     }
     reading.person = m_bridge.person();
     edit.label = project::label(project::labels::kGaugeRise, {rise->text(), pump.tag});

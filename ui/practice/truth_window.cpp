@@ -8,6 +8,7 @@
 #include "ui/places/wrapped_rows.h"
 #include "ui/practice/new_practice_dialog.h"
 #include "ui/text/format.h"
+#include "ui/text/joined.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -89,7 +90,7 @@ QStringList plantedFaults(const practice::Comparison& comparison, const project:
     for (const practice::PlantedFault& fault : comparison.faults) {
         const QString tag = QString::fromStdString(design.branches()[fault.branch].tag);
         const QString what = word(fault.kind);
-        lines << tag + QStringLiteral(": ") + (fault.round > 0 ? what.arg(fault.round) : what);
+        lines << text::labelled(tag, fault.round > 0 ? what.arg(fault.round) : what);
     }
     return lines;
 }
@@ -125,7 +126,7 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
         }
     };
     const auto key = practice::practiceKey(project.job().practice);
-    auto* title = new QLabel(tr("Practice building %1, seed %2")
+    auto* title = new QLabel(tr("Practice building %1, number %2")
                                  .arg(key ? nameOf(key->difficulty) : QString())
                                  .arg(job.building().seed()),
                              this);

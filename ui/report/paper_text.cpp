@@ -4,6 +4,7 @@
 #include <QRegularExpression>
 
 #include "ui/report/report_pages.h"
+#include "ui/text/joined.h"
 #include "ui/text/words.h"
 
 namespace ww::ui::report {
@@ -66,7 +67,11 @@ QString words(const ww::report::Cell& cell) {
     for (const base::Fault& part : cell.parts) {
         parts << text::translated(part);
     }
-    return parts.join(QString::fromStdString(cell.glue));
+    if (cell.glue == "; ") {
+        return text::listed(parts);
+    }
+    const bool isLabelled = cell.glue == ": " && parts.size() == 2;
+    return isLabelled ? text::labelled(parts[0], parts[1]) : parts.join(QString::fromStdString(cell.glue));
 }
 
 QString cellWords(const ww::report::Cell& cell) {

@@ -28,9 +28,8 @@ ReportPages layOutWalkSheet(const ww::report::WalkSheet& sheet, bool isLetter) {
         lines.push_back(QString::fromStdString(line));
     }
     const QString job = QString::fromStdString(sheet.jobName);
-    builder.titleBlock(
-        WalkSheetText::tr("Walk sheet"), job, lines,
-        WalkSheetText::tr("ROUND %1, %2").arg(sheet.roundNumber).arg(text::word(sheet.kind).toUpper()));
+    builder.titleBlock(WalkSheetText::tr("Walk sheet"), job, lines,
+                       WalkSheetText::tr("Round %1, %2").arg(sheet.roundNumber).arg(text::word(sheet.kind)));
     for (const ww::report::Statement& blank : sheet.blanks) {
         builder.gap(6);
         builder.paragraph(words(blank));

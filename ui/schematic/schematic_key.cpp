@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "ui/schematic/schematic_signs.h"
+#include "ui/text/joined.h"
 #include "ui/text/words.h"
 #include "ui/theme/state_shape.h"
 #include "ui/widgets/text_scale.h"
@@ -95,7 +96,7 @@ void SchematicKey::show(const SchematicDrawing& drawing) {
             tr("pump"));
     }
     if (words() != before) {
-        setAccessibleDescription(words().join(QStringLiteral("; ")));
+        setAccessibleDescription(text::listed(words()));
         fitHeight();
     }
     update();

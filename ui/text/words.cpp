@@ -7,6 +7,7 @@
 #include "core/base/term.h"
 #include "core/workbook/workbook.h"
 #include "ui/text/conflict_text.h"
+#include "ui/text/joined.h"
 
 namespace ww::ui::text {
 namespace {
@@ -139,9 +140,7 @@ QString sentence(const base::Fault& fault) {
 }
 
 QString text(const base::Fault& fault) {
-    // What stands around the colon is the language's own.
-    return fault.subject.empty() ? sentence(fault)
-                                 : WordText::tr("%1: %2").arg(subjectOf(fault), sentence(fault));
+    return fault.subject.empty() ? sentence(fault) : labelled(subjectOf(fault), sentence(fault));
 }
 
 QString word(balancing::State state, bool isSelfActing, bool isOver) {

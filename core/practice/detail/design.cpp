@@ -6,6 +6,8 @@
 #include <map>
 #include <string>
 
+#include "core/base/fault.h"
+#include "core/base/term.h"
 #include "core/curve/valve_flow.h"
 #include "core/practice/random_numbers.h"
 
@@ -35,8 +37,8 @@ quantity::Measured<Q> typed(double dimensionless, int decimals, Unit unit) {
 
 class DesignDraft {
   public:
-    DesignDraft(const BuildingPlan& plan, std::uint64_t seed)
-        : m_plan(plan), m_seed(seed), m_random{seed, kDesign} {
+    DesignDraft(const BuildingPlan& plan, std::uint64_t seed, const base::Wording& wording)
+        : m_plan(plan), m_seed(seed), m_wording(wording), m_random{seed, kDesign} {
         putJob();
         addGroup(std::nullopt, "", 0);
         putBranches();
@@ -49,13 +51,16 @@ class DesignDraft {
     using Id = base::Id;
     Id id(std::uint64_t serial) const { return seededId(m_seed, serial); }
 
+    /// Words of the program as the desk that makes the job writes them.
+    std::string say(const char* words) const { return m_wording ? m_wording(words) : words; }
+
     double between(double low, double high) { return low + (high - low) * m_random.uniformFraction(); }
 
     void putJob() {
         project::Job job;
         job.id = id(kJob);
-        job.name = "Practice building " + std::to_string(m_seed);
-        job.site = "Simulated, no real plant";
+        job.name = base::filledIn(say(base::term("Practice building {1}")), {std::to_string(m_seed)});
+        job.site = say(base::term("Simulated, no real plant"));
         job.units = project::UnitSystem::SI;
         job.temperature = typed<quantity::Temperature>(12, 0, Unit::Celsius);
         job.concentration = typed<Ratio>(0, 0, Unit::Percent);
@@ -63,9 +68,11 @@ class DesignDraft {
         job.toleranceHigh = typed<Ratio>(10, 0, Unit::Percent);
         job.matchingBand = typed<Ratio>(5, 0, Unit::Percent);
         m_project.put(job);
-        m_project.put(project::Person{id(kTrainee), "Trainee"});
-        m_project.put(meter(kMeter, "DP-1", "dp meter", m_plan.meterNoise, m_plan.meterResolution));
-        m_project.put(meter(kGauge, "G-1", "pump gauge", m_plan.gaugeNoise, m_plan.gaugeResolution));
+        m_project.put(project::Person{id(kTrainee), say(base::term("Trainee"))});
+        m_project.put(
+            meter(kMeter, "DP-1", base::term("dp meter"), m_plan.meterNoise, m_plan.meterResolution));
+        m_project.put(
+            meter(kGauge, "G-1", base::term("pump gauge"), m_plan.gaugeNoise, m_plan.gaugeResolution));
     }
 
     project::Instrument meter(IdNumber serial, const char* tag, const char* kind, Ratio noise,
@@ -73,8 +80,8 @@ class DesignDraft {
         project::Instrument made;
         made.id = id(serial);
         made.tag = tag;
-        made.kind = kind;
-        made.serial = "practice";
+        made.kind = say(kind);
+        made.serial = say(base::term("practice"));
         // Without a range: such a meter sets its range by itself.
         made.accuracy = typed<Ratio>(100 * noise.si(), 2, Unit::Percent);
         // A rounded value is uniformly distributed within its resolution (JCGM 100:2008, 4.3.7).
@@ -107,7 +114,7 @@ class DesignDraft {
                 m_flows_m3h[at] = std::round(100 * 0.3 * std::exp(between(0, std::log(5.0)))) / 100;
                 m_branches[at].designFlow = typed<VolumeFlow>(m_flows_m3h[at], 2, Unit::CubicMetrePerHour);
                 m_branches[at].circuitLoss = typed<PressureDifference>(between(15, 30), 1, Unit::Kilopascal);
-                m_branches[at].serves = "Cooling coil " + branch.tag;
+                m_branches[at].serves = base::filledIn(say(base::term("Cooling coil {1}")), {branch.tag});
             }
             total_m3h += m_flows_m3h[at];
         }
@@ -133,9 +140,18 @@ class DesignDraft {
 
     Id valveFor(double flow_m3h) {
         constexpr std::array kFullCv{1.6, 2.7, 4.6, 8.0, 14.0, 24.0, 41.0, 70.0, 120.0, 205.0, 350.0, 600.0};
-        static constexpr std::array<const char*, 12> kSizes{"DN 15 low", "DN 15",  "DN 20",  "DN 25",
-                                                            "DN 32",     "DN 40",  "DN 50",  "DN 65",
-                                                            "DN 80",     "DN 100", "DN 125", "DN 150"};
+        static constexpr std::array<const char*, 12> kSizes{base::term("DN 15 low"),
+                                                            "DN 15",
+                                                            "DN 20",
+                                                            "DN 25",
+                                                            "DN 32",
+                                                            "DN 40",
+                                                            "DN 50",
+                                                            "DN 65",
+                                                            "DN 80",
+                                                            "DN 100",
+                                                            "DN 125",
+                                                            "DN 150"};
         // Share of the full coefficient at each half turn, a mildly equal-percentage shape.
         constexpr std::array kShape{0.0, 0.035, 0.09, 0.17, 0.28, 0.42, 0.59, 0.79, 1.0};
         const VolumeFlow flow = VolumeFlow::from(flow_m3h, Unit::CubicMetrePerHour);
@@ -147,8 +163,8 @@ class DesignDraft {
         if (!m_project.valves().contains(valve)) {
             project::ValveModel model;
             model.id = valve;
-            model.model = "Practice valve";
-            model.size = kSizes[size];
+            model.model = say(base::term("Practice valve"));
+            model.size = say(kSizes[size]);
             model.accuracy = typed<Ratio>(100 * m_plan.tableBias.si(), 1, Unit::Percent);
             model.accuracyShut = typed<Ratio>(100 * m_plan.tableTilt.si(), 1, Unit::Percent);
             for (std::size_t i = 0; i < kShape.size(); ++i) {
@@ -219,6 +235,7 @@ class DesignDraft {
 
     const BuildingPlan& m_plan;
     std::uint64_t m_seed;
+    const base::Wording& m_wording;
     RandomNumbers m_random;
     Project m_project;
     std::vector<Branch> m_branches;
@@ -240,8 +257,12 @@ base::Id seededId(std::uint64_t seed, std::uint64_t number) {
     return id;
 }
 
-project::Project makeDesign(const BuildingPlan& plan, std::uint64_t seed) {
-    return DesignDraft(plan, seed).take();
+project::Project makeDesign(const BuildingPlan& plan, std::uint64_t seed, const base::Wording& wording) {
+    return DesignDraft(plan, seed, wording).take();
+}
+
+base::Id gaugeId(std::uint64_t seed) {
+    return seededId(seed, kGauge);
 }
 
 }  // namespace ww::practice::detail

@@ -4,6 +4,7 @@
 
 #include <cstdint>
 
+#include "core/base/term.h"
 #include "core/practice/building_plan.h"
 #include "core/project/project.h"
 
@@ -13,7 +14,11 @@ namespace ww::practice::detail {
 base::Id seededId(std::uint64_t seed, std::uint64_t number);
 
 /// A job without rounds: branches with design flows and losses, valves sized for a drop of at most 7 kPa wide
-/// open, one pump with a reserve of head, a dp meter and a pump gauge. All invented.
-project::Project makeDesign(const BuildingPlan& plan, std::uint64_t seed);
+/// open, one pump with a reserve of head, a dp meter and a pump gauge. All invented. Names, places and kinds
+/// are written in the words of `wording`; nothing else depends on it.
+project::Project makeDesign(const BuildingPlan& plan, std::uint64_t seed, const base::Wording& wording = {});
+
+/// The id of the pump's gauge in that design.
+base::Id gaugeId(std::uint64_t seed);
 
 }  // namespace ww::practice::detail

@@ -133,24 +133,23 @@ inline constexpr MessageForm kZoneFromLearned{
 inline constexpr MessageForm kZoneFromDesign{
     "report_zone_from_design", "the design losses: no learned loop that fits the readings was there"};
 inline constexpr MessageForm kExcessDecided{"report_excess_decided",
-                                            "{1} {2w}, {3w}: the decision counts this one"};
+                                            "{1} {2w}, {3w}: the pump decision uses this one"};
 inline constexpr MessageForm kExcessFound{"report_excess_found", "{1} {2w}, {3w}, for comparison"};
 inline constexpr MessageForm kExcessResult{"report_excess_result",
-                                           "{1} {2w}, {3w}: the decision counts this one (section {4})"};
+                                           "{1} {2w}, {3w}: the pump decision uses this one (section {4})"};
 inline constexpr MessageForm kExcessSlowed{
     "report_excess_slowed",
-    "{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})"};
-inline constexpr MessageForm kOrderLabel{"report_order_label", "Order by"};
+    "{1} {2w}, {3w}: the pump decision uses this one, speed {5} % of full speed takes it away (section {4})"};
+inline constexpr MessageForm kOrderLabel{"report_order_label", "What to order"};
 inline constexpr MessageForm kAsReadLabel{"report_as_read_label", "Valves as read"};
 inline constexpr MessageForm kOrderBoth{
     "report_order_both",
-    "Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this"};
-inline constexpr MessageForm kOrderSpeed{"report_order_speed",
-                                         "Speed {1} % of full speed: the decision counts this"};
-inline constexpr MessageForm kOrderTrim{
-    "report_order_trim", "An impeller of {1} with a first cut to {2}: the decision counts this"};
-inline constexpr MessageForm kOrderRuns{
-    "report_order_runs", "No change: the pump runs at {1} % of full speed, which the decision counts"};
+    "Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}, as decided"};
+inline constexpr MessageForm kOrderSpeed{"report_order_speed", "Speed {1} % of full speed, as decided"};
+inline constexpr MessageForm kOrderTrim{"report_order_trim",
+                                        "An impeller of {1} with a first cut to {2}, as decided"};
+inline constexpr MessageForm kOrderRuns{"report_order_runs",
+                                        "No change: the pump runs at {1} % of full speed, as decided"};
 inline constexpr MessageForm kOrderNothing{
     "report_order_nothing",
     "No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can "
@@ -160,12 +159,12 @@ inline constexpr MessageForm kOrderPower{
     "report_order_power", "At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less"};
 inline constexpr MessageForm kNotToOrderBy{
     "report_not_to_order_by",
-    "for information: what follows is for the loop with its valves as they were read; it is not what to "
-    "order by"};
+    "for information: what follows is for the loop with its valves as they were read; order no "
+    "speed or impeller by it"};
 inline constexpr MessageForm kSpeedAsRead{
     "report_speed_as_read",
     "For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess "
-    "{4w}, and is not what to order by (section {5})"};
+    "{4w}; order no speed or impeller by it (section {5})"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};

@@ -191,7 +191,7 @@ std::vector<Fact> pumpFacts(const Source& source) {
     return facts;
 }
 
-/// The excess that the decision counts, beside the one above the loop with its valves as they stand.
+/// The excess that the decision uses, beside the one above the loop with its valves as they stand.
 Fact excessFact(const Source& source, const CountedExcess& counted) {
     const std::string section = std::to_string(counted.section);
     std::vector<std::string> arguments{

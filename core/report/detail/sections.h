@@ -130,7 +130,7 @@ Section revisionsSection(const Source& source);
 /// What the flow of a duty rests on, as words of the program: "by the sum of the flows".
 std::string flowBasis(const Source& source, const std::optional<balancing::SystemCurve>& duty);
 
-/// What to order the pump's change by, as the decision counts, or why nothing is ordered yet; nothing where
+/// What to order the pump's change by, as decided, or why nothing is ordered yet; nothing where
 /// it counts none.
 std::optional<base::Fault> orderOf(const Source& source);
 

@@ -208,7 +208,7 @@ inline constexpr MessageForm kDesignHead{"report_design_head",
 inline constexpr MessageForm kDesignHeadCompared{"report_design_head_compared",
                                                  "The loop with its valves as they stood in round {5} takes "
                                                  "{1} {4} and the pump makes {2} {4} {7w}: excess "
-                                                 "{3} {4} {6w}. The decision counts {8} {4} {9w}"};
+                                                 "{3} {4} {6w}. The pump decision uses {8} {4} {9w}"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
                                            "{2} {6} = {3}: {4} % of the speed of round {5}"};
@@ -238,7 +238,7 @@ inline constexpr MessageForm kPumpReading{
     "last round gives {7} {2}."};
 inline constexpr MessageForm kPumpReadingDecided{
     "report_pump_reading_decided",
-    "Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed."};
+    "Duty {1} {2} at {3} {4}; {5} % of design. Drawn as decided: speed {6} % of full speed."};
 inline constexpr MessageForm kDutyByCurve{
     "report_duty_by_curve",
     "No gauge was read in round {1}: its duty is drawn as a dashed ring, with the head of the pump's curve."};

@@ -31,15 +31,15 @@ std::string noteOf(const FieldJob& job) {
     return note ? std::string(note->code()) + ' ' + base::english(*note) : "";
 }
 
-TEST(ClosedRound, theStarsMoveIsTold) {
+TEST(ClosedRound, theMoveOfTheIndexIsTold) {
     const std::string turned = noteOf(surveyed(RoundKind::Adjusting, project::ReadingPurpose::Hold, 0.8));
     EXPECT_EQ(turned.find("turned_round_moved_index"), 0U) << turned;
-    EXPECT_NE(turned.find("from C to A"), std::string::npos) << turned;
+    EXPECT_NE(turned.find("ends at A now, no more at C"), std::string::npos) << turned;
     const std::string walked = noteOf(surveyed(RoundKind::Final, project::ReadingPurpose::Walk, 0.99));
     EXPECT_EQ(walked.find("index_moved"), 0U) << walked;
 }
 
-TEST(ClosedRound, aStarThatComesBackAfterTurningIsNoMove) {
+TEST(ClosedRound, anIndexThatComesBackAfterTurningIsNoMove) {
     FieldJob job = surveyed(RoundKind::Adjusting, project::ReadingPurpose::Hold, 0.8);
     job.round(RoundKind::Final);
     readAs(job, "A", 1.02);

@@ -198,10 +198,20 @@ TEST_F(WalkTest, aFlowNamesTheMeterThatReadItAndNoDpMeter) {
     m_meter = m_job.instrument("2", "");
     apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context()));
     EXPECT_EQ(counting("N")->instrument, m_meter);
-    m_job.change(project().instruments().at(*m_meter),
-                 [](project::Instrument& meter) { meter.kind = project::kUsualInstrumentKind; });
-    apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context()));
-    EXPECT_FALSE(counting("N")->instrument);
+    const auto isNamed = [&](std::string_view kind) {
+        m_job.change(project().instruments().at(*m_meter),
+                     [&](project::Instrument& meter) { meter.kind = kind; });
+        apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context()));
+        return counting("N")->instrument == m_meter;
+    };
+    EXPECT_FALSE(isNamed(project::kUsualInstrumentKind));
+    for (const char* kind :
+         {"DP meter", "\u0394p-Messger\u00e4t", "manom\u00e8tre \u0394p", "medidor de \u2206p"}) {
+        EXPECT_FALSE(isNamed(kind)) << kind;
+    }
+    for (const char* kind : {"", "Handpumpe", "clamp-on flow meter", "d\u00e9bitm\u00e8tre"}) {
+        EXPECT_TRUE(isNamed(kind)) << kind;
+    }
 }
 
 TEST_F(WalkTest, aClosedRoundTakesAFlowAsACorrectionOnly) {

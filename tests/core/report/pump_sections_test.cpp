@@ -119,7 +119,7 @@ std::string sectionText(const Report& report, int number) {
 TEST(PumpSections, theFirstPageLeadsWithWhatIsOrderedBy) {
     const project::Project project = demoProject();
     const Report report = build(project, {});
-    EXPECT_EQ(sectionText(report, kResult).find("not what to order by"), std::string::npos);
+    EXPECT_EQ(sectionText(report, kResult).find("order no speed or impeller by it"), std::string::npos);
     auto pumps = std::make_shared<pump_room::PumpPicture>(*report.pumps);
     for (pump_room::DecidedOption& decided : pumps->decision.options) {
         const bool isSlow = decided.option.action == energy::PumpAction::Slow;
@@ -137,12 +137,12 @@ TEST(PumpSections, theFirstPageLeadsWithWhatIsOrderedBy) {
     const auto asRead = first.find("Valves as read: For information: 93.");
     ASSERT_TRUE(order != std::string::npos && asRead != std::string::npos) << first;
     EXPECT_LT(order, asRead);
-    EXPECT_NE(first.find("not what to order by", asRead), std::string::npos) << first;
+    EXPECT_NE(first.find("order no speed or impeller by it", asRead), std::string::npos) << first;
     EXPECT_NE(first.find("% of the speed of the last round by the sum of the flows brings"),
               std::string::npos)
         << first;
     const std::string pump = sectionText(other, kPump);
-    EXPECT_LT(pump.find("Order by: "), pump.find("n₂/n₁")) << pump;
+    EXPECT_LT(pump.find("What to order: "), pump.find("n₂/n₁")) << pump;
     // What is ordered stands in full before what is only for information.
     const auto info = pump.find("Valves as read: for information");
     ASSERT_NE(info, std::string::npos) << pump;
@@ -176,8 +176,28 @@ TEST(PumpSections, aFirstLookOrdersNothingAnywhere) {
         EXPECT_EQ(first.find(order), std::string::npos) << order << '\n' << first;
     }
     const std::string pump = sectionText(report, kPump);
-    EXPECT_NE(pump.find("Order by: a first look"), std::string::npos) << pump;
-    EXPECT_EQ(pump.find("the decision counts this"), std::string::npos) << pump;
+    EXPECT_NE(pump.find("What to order: a first look"), std::string::npos) << pump;
+    EXPECT_EQ(pump.find("as decided"), std::string::npos) << pump;
+}
+
+// The speed computed and the one read are no two numbers where they do the same as can be told.
+TEST(PumpSections, aPumpThatRunsAsDecidedHasOneSpeed) {
+    auto pumps = std::make_shared<pump_room::PumpPicture>(*build(demoProject(), {}).pumps);
+    pump_room::PumpDecision& decision = pumps->decision;
+    decision.presentExcess = quantity::Head::si(0);
+    ASSERT_TRUE(decision.runsAsDecided());
+    decision.duty->speedFraction = quantity::Ratio::si(0.84);
+    for (pump_room::DecidedOption& decided : decision.options) {
+        decided.option.ratio = quantity::Ratio::si(0.837);
+    }
+    ReportOptions options;
+    options.pumps = pumps;
+    const Report report = build(demoProject(), options);
+    for (const int section : {int(kResult), int(kPump)}) {
+        const std::string text = sectionText(report, section);
+        EXPECT_NE(text.find("No change: the pump runs at 84.0 % of full speed"), std::string::npos) << text;
+        EXPECT_EQ(text.find("83.7"), std::string::npos) << text;
+    }
 }
 
 // What was not read is no number, and what was taken for it is called assumed.
@@ -224,13 +244,13 @@ TEST(PumpSections, numbersThroughTheGaugesSaySoOnEveryPage) {
     EXPECT_EQ(decision.find("at the sum of the flows"), 0U) << "above all else: " << decision;
     EXPECT_NE(decision.find("the numbers here rest on the gauges of round 3"), std::string::npos);
     EXPECT_NE(decision.find(by + "; the curve as published gives"), std::string::npos) << decision;
-    EXPECT_NE(decision.find(by + ": the decision counts this one"), std::string::npos) << decision;
+    EXPECT_NE(decision.find(by + ": the pump decision uses this one"), std::string::npos) << decision;
     EXPECT_EQ(decision.find("from the pump's curve:"), std::string::npos) << decision;
     const std::string pump = sectionText(report, kPump);
     EXPECT_NE(pump.find("the numbers here rest on the gauges"), std::string::npos) << pump;
     EXPECT_NE(pump.find(by), std::string::npos) << pump;
     const std::string first = sectionText(report, kResult);
-    EXPECT_NE(first.find(by + ": the decision counts this one"), std::string::npos) << first;
+    EXPECT_NE(first.find(by + ": the pump decision uses this one"), std::string::npos) << first;
     // The speed that brings design flow is the one of the job whose curve is right.
     const auto speed = [](const std::string& text) {
         const auto at = text.find("Pump: Speed ");

@@ -239,19 +239,19 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
     EXPECT_EQ(asRead, "above the loop with its valves as read, at the speed of the last round");
 
     const std::string first = textOf(numbered(report, kResult));
-    EXPECT_NE(first.find(counted + ", from the pump's curve: the decision counts this one"),
+    EXPECT_NE(first.find(counted + ", from the pump's curve: the pump decision uses this one"),
               std::string::npos)
         << first;
     const std::string pump = textOf(numbered(report, kPump));
     EXPECT_NE(pump.find(asRead), std::string::npos) << pump;
-    EXPECT_NE(pump.find("The decision counts"), std::string::npos) << pump;
+    EXPECT_NE(pump.find("The pump decision uses"), std::string::npos) << pump;
     EXPECT_NE(pump.find(counted), std::string::npos) << pump;
     const auto told =
         std::find_if(report.sections.begin(), report.sections.end(), [](const Section& section) {
             return base::english(section.title).find("Excess head") != std::string::npos;
         });
     ASSERT_NE(told, report.sections.end());
-    EXPECT_NE(textOf(*told).find(counted + ", from the pump's curve: the decision counts this one"),
+    EXPECT_NE(textOf(*told).find(counted + ", from the pump's curve: the pump decision uses this one"),
               std::string::npos);
     // The same value in the same digits wherever it stands.
     const std::string value = project::shownUnits(demoProject()).written(decided->head);

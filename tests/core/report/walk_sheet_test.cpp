@@ -78,6 +78,27 @@ TEST(WalkSheet, IsReadBackOnceFilledIn) {
     EXPECT_EQ(reading.note, "again");
 }
 
+// As on the walk: the reason is asked for when the round is closed, and a note is none.
+TEST(WalkSheet, takesAnXForAValveThatCannotBeRead) {
+    const project::Project job = sheetJob();
+    const std::string text = walkSheetCsv(job);
+    const std::string row = "2,final,T1,office,V 1,3.0,1.20,,,,,,";
+    const std::size_t at = text.find(row);
+    ASSERT_NE(at, std::string::npos) << text;
+    for (const char* cross : {"x", " X "}) {
+        std::string filled = text;
+        filled.replace(at, row.size(),
+                       "2,final,T1,office,V 1,3.0,1.20,," + std::string(cross) + ",,M-1,A. Fields,no room");
+        const exchange::ImportPlan plan = readBack(filled, job);
+        ASSERT_EQ(plan.edit.put.size(), 1U);
+        const auto& reading = std::get<project::Reading>(plan.edit.put[0]);
+        EXPECT_TRUE(reading.cannotBeRead);
+        EXPECT_FALSE(reading.dp || reading.flow);
+        EXPECT_EQ(reading.reason, "");
+        EXPECT_EQ(reading.note, "no room");
+    }
+}
+
 // On paper the time of day is written; the date is that of the round.
 TEST(WalkSheet, TakesTheTimeOfDayOnTheDateOfItsRound) {
     project::Project job = sheetJob();

@@ -238,7 +238,11 @@ TEST_F(ImportDialogs, readsEverySheetOfASpreadsheet) {
     import.goOn();
     EXPECT_EQ(m_desk.stored(tagOf(0)), "3.50 kPa");
     EXPECT_FALSE(readImportSource(QString::fromStdString(m_desk.folder.file("none.xlsx"))).ok());
-    EXPECT_FALSE(pastedSource("  \n").ok());
+    const auto pasted = pastedSource("  \n");
+    ASSERT_FALSE(pasted.ok());
+    EXPECT_EQ(text::text(pasted.fault()),
+              "Nothing was pasted: there is no row to paste; copy rows with their headings in the "
+              "spreadsheet first.");
 }
 
 }  // namespace

@@ -74,6 +74,7 @@ TEST_F(ValvePages, twoPastedColumnsAreOneStep) {
     QObject::connect(&m_rig.bridge, &WorkbookBridge::messageRaised,
                      [&](const base::Fault& fault) { told = QString::fromStdString(base::english(fault)); });
     EXPECT_FALSE(m_page.pastePoints("1\t5\n2\t3\n"));
+    EXPECT_TRUE(told.startsWith("nothing was pasted: ")) << told.toStdString();
     EXPECT_TRUE(told.contains("falls from 5 to 3")) << told.toStdString();
     EXPECT_FALSE(m_page.pastePoints("1\t5\n2\tx\n"));
     EXPECT_TRUE(told.contains("line 2")) << told.toStdString();

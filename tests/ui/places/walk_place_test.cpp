@@ -344,7 +344,19 @@ TEST(WalkPlace, aPastedColumnIsOneStep) {
     desk.grid().goToRow(0, false);
     desk.window.walk()->paste();
     EXPECT_EQ(desk.storedCount(), 0);
-    EXPECT_TRUE(desk.window.notice().contains("B-02")) << desk.window.notice().toStdString();
+    EXPECT_TRUE(desk.window.notice().startsWith("B-02: Nothing was pasted: \"abc\" "))
+        << desk.window.notice().toStdString();
+}
+
+TEST(WalkPlace, aPastedXSaysThatAValveCannotBeRead) {
+    DeskWindow desk;
+    QApplication::clipboard()->setText("20.1\nX\n20.3\n");
+    desk.window.walk()->paste();
+    const project::Reading* reading = balancing::countingReading(
+        desk.project(), desk.project().lastRound()->id, desk.project().branchTagged("B-02")->id);
+    ASSERT_NE(reading, nullptr);
+    EXPECT_TRUE(reading->cannotBeRead);
+    EXPECT_EQ(desk.stored("B-03"), "20.3 kPa");
 }
 
 }  // namespace

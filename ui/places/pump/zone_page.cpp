@@ -19,6 +19,7 @@
 #include "ui/report/report_file_name.h"
 #include "ui/report/report_writer.h"
 #include "ui/text/format.h"
+#include "ui/text/joined.h"
 #include "ui/text/parse.h"
 #include "ui/widgets/hinted_field.h"
 #include "ui/widgets/side_by_side.h"
@@ -253,7 +254,7 @@ void ZonePage::keep() {
 }
 
 QString ZonePage::nextStep() const {
-    const QString kept = tr("Kept as one step: %1.").arg(m_kept.join(QStringLiteral("; ")));
+    const QString kept = tr("Kept as one step: %1.").arg(text::listed(m_kept));
     const project::Project& project = m_bridge.project();
     if (project.rounds().empty()) {
         return kept;

@@ -4,6 +4,7 @@
 
 #include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
+#include "ui/text/joined.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -112,7 +113,7 @@ QString whyText(const project::Project& project, const balancing::ComparedBranch
     if (reading != nullptr && !reading->note.empty()) {
         parts << QString::fromStdString(reading->note);
     }
-    return parts.join(QStringLiteral("; "));
+    return text::listed(parts);
 }
 
 /// Why a value was corrected: what was said when it was struck, else what is said with the value in its place
@@ -128,7 +129,7 @@ QString whyCorrected(const project::Reading& old, const project::Reading* replac
     if (replacement != nullptr && !replacement->note.empty() && replacement->note != old.note) {
         parts << QString::fromStdString(replacement->note);
     }
-    return parts.join(QStringLiteral("; "));
+    return text::listed(parts);
 }
 
 TextRow correctionRow(const project::Project& project, const balancing::ComparedBranch& branch,

@@ -7,6 +7,7 @@
 #include <numeric>
 
 #include "core/project/edit_label.h"
+#include "ui/import/import_source.h"
 #include "ui/places/column_fit.h"
 #include "ui/places/system/valve_chart.h"
 #include "ui/places/system/valve_fields.h"
@@ -223,8 +224,7 @@ bool ValvePage::pastePoints(const QString& text) {
     }
     auto points = pastedPoints(text, *before);
     if (!points) {
-        emit m_bridge.messageRaised(points.fault());
-        return false;
+        return m_bridge.tell(nothingPasted(points.fault()));
     }
     ValveModel valve = *before;
     valve.rows = std::move(*points);
