@@ -89,17 +89,17 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     counted.isFitting = decision.isFitting();
     counted.runsAsDecided = decision.runsAsDecided();
     counted.isShortUndecided = decision.isShortUndecided();
-    const auto look = std::find_if(decision.findings.begin(), decision.findings.end(),
-                                   [](const base::Fault& one) { return one.is(pump_room::kFirstLook); });
-    if (look != decision.findings.end()) {
-        counted.firstLook = *look;
+    if (const base::Fault* notYet = decision.notYet()) {
+        counted.notYet = *notYet;
+        counted.notYet->subject.clear();
     }
     if (counted.isFitting || excess->head.si() <= 0) {
         return counted;
     }
     const auto* slow = decision.find(energy::PumpAction::Slow);
     if (slow != nullptr && slow->option.isAllowed) {
-        counted.speed = slow->option.ratio;
+        // Of a pump that runs as decided one speed is said, the one that was read.
+        counted.speed = counted.runsAsDecided ? decision.duty->speedFraction : slow->option.ratio;
         counted.rotation = slow->option.speed;
         if (slow->option.speed && slow->option.ratio.si() > 0) {
             counted.fullRotation = *slow->option.speed / slow->option.ratio.si();

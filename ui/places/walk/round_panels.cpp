@@ -266,6 +266,12 @@ void CloseRoundPanel::list() {
     auto* page = new QWidget;
     auto* rows = new QVBoxLayout(page);
     rows->setContentsMargins(0, 0, 4, 0);
+    for (const base::Fault& shift : shiftsOf(m_advisor, m_bridge.project(), round->id)) {
+        auto* words = new QLabel(text::sentence(shift), page);
+        words->setWordWrap(true);
+        words->setTextFormat(Qt::PlainText);
+        rows->addWidget(words);
+    }
     for (std::size_t i = 0; i < std::min(items.size(), kShown); ++i) {
         addItem(items[i], page, rows);
     }
