@@ -337,7 +337,6 @@ class Builder {
         }
         const LinkIndex link =
             m_out.model->pumpLinks[static_cast<std::size_t>(at - m_out.model->pumps.begin())];
-        const Instrument* instrument = instrumentOf(reading.instrument);
         const ObservationSource source{{reading.id}, std::nullopt, index, taken.round, false};
         const std::size_t place = m_project.branches().size() + index;
         if (reading.flow && reading.flow->value.si() > 0) {
@@ -359,9 +358,7 @@ class Builder {
         made.link = link;
         made.what = Observed::Rise;
         made.value = rise->value;
-        const double stated =
-            instrument != nullptr && instrument->accuracy ? 0 : m_options.meterAccuracy.si();
-        made.relativeSd = std::hypot(rise->uncertainty / rise->value, stated, m_options.unsteadiness.si());
+        made.relativeSd = std::hypot(rise->uncertainty / rise->value, m_options.unsteadiness.si());
         made.place = place;
         addObservation(std::move(made), source);
     }

@@ -146,17 +146,25 @@ energy::GaugeReading gaugesOf(const PumpReading& reading) {
             quantity::valueOf(reading.gaugeRise)};
 }
 
+bool isGaugeStated(const Project& project, const PumpReading& reading) {
+    const project::Instrument* instrument =
+        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+    return instrument != nullptr && (instrument->accuracy || instrument->accuracyFloor);
+}
+
 PressureDifference riseUncertainty(const Project& project, const PumpReading& reading) {
     const project::Instrument* instrument =
         reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
     const quantity::Density density = project.fluid().density();
+    const double usual = isGaugeStated(project, reading) ? 0 : kUsualGaugeAccuracy;
+    const auto uncertainty = [&](const quantity::Measured<PressureDifference>& read) {
+        return std::hypot(dpUncertainty(read, read.value, instrument, density).si(), usual * read.value.si());
+    };
     if (reading.gaugeRise) {
-        return dpUncertainty(*reading.gaugeRise, reading.gaugeRise->value, instrument, density);
+        return PressureDifference::si(uncertainty(*reading.gaugeRise));
     }
     const auto ofGauge = [&](const std::optional<quantity::Measured<quantity::GaugePressure>>& gauge) {
-        return gauge
-                   ? dpUncertainty(asDifference(*gauge), asDifference(*gauge).value, instrument, density).si()
-                   : 0.0;
+        return gauge ? uncertainty(asDifference(*gauge)) : 0.0;
     };
     return PressureDifference::si(std::hypot(ofGauge(reading.suction), ofGauge(reading.discharge)));
 }
