@@ -50,7 +50,8 @@ Json dutyJson(const project::Project& project, const PumpDecision& decision) {
     return {{"flow_m3s", duty.flow.si()},          {"head_Pa", project.fluid().pressure(duty.head).si()},
             {"power_W", si(duty.shaft)},           {"efficiency", si(duty.efficiency)},
             {"round", duty.roundNumber},           {"speed_fraction", duty.speedFraction.si()},
-            {"of_best_flow", si(duty.ofBestFlow)}, {"power_measured", duty.isPowerMeasured}};
+            {"of_best_flow", si(duty.ofBestFlow)}, {"power_measured", duty.isPowerMeasured},
+            {"speed_read", duty.isSpeedRead}};
 }
 
 Json requiredJson(const project::Project& project, const PumpDecision& decision) {

@@ -26,7 +26,8 @@ class Text {
         addCurve();
         addRequired();
         for (const base::Fault& finding : m_decision.findings) {
-            if (finding.is(pump_room::kFirstLook) || finding.is(pump_room::kPumpFits) ||
+            if (finding.is(pump_room::kFirstLook) || finding.is(pump_room::kSpeedNotRead) ||
+                finding.is(pump_room::kSpeedCarried) || finding.is(pump_room::kPumpFits) ||
                 finding.is(pump_room::kShortUndecided) || finding.is(energy::kPumpTooSmall)) {
                 m_out += "Pump: " + base::english(finding) + ".\n";
             }
@@ -82,14 +83,24 @@ class Text {
         return value ? base::Decimal::fromNumber(value->si(), 0).text() : "-";
     }
 
+    /// Beside the number: where it is from, where the round did not read it.
+    static std::string speedWords(const pump_room::PresentDuty& duty) {
+        if (duty.isSpeedRead) {
+            return "";
+        }
+        return " (no speed was read, " +
+               (duty.speedRound ? "that of round " + std::to_string(*duty.speedRound)
+                                : std::string("full speed")) +
+               " is taken: read it on the drive)";
+    }
+
     void addDuty() {
         if (!m_decision.duty) {
             return;
         }
         const pump_room::PresentDuty& duty = *m_decision.duty;
         m_out += "Duty in round " + std::to_string(duty.roundNumber) + ": " + flow(duty.flow) + " at " +
-                 head(duty.head) + ", " + percent(duty.speedFraction) + " % of full speed" +
-                 (duty.isSpeedAssumed ? " (assumed)" : "");
+                 head(duty.head) + ", " + percent(duty.speedFraction) + " % of full speed" + speedWords(duty);
         if (duty.shaft) {
             m_out +=
                 ", shaft power " + power(duty.shaft) + (duty.isPowerMeasured ? " (measured)" : " (table)");

@@ -93,7 +93,10 @@ struct PumpDuty {
     std::optional<VolumeFlow> flowLow;  ///< interval from the head's uncertainty: wide on a flat curve
     std::optional<VolumeFlow> flowHigh;
     std::optional<VolumeFlow> flowRead;
-    double speedFraction = 1.0;
+    double speedFraction = 1.0;  ///< of rated
+    /// Number of the round whose reading gave the speed: this one or one before it. Nothing: none can be held
+    /// against the rated speed, and full speed is taken.
+    std::optional<int> speedRound;
 };
 
 /// The whole picture of one round.

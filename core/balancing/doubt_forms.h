@@ -32,10 +32,6 @@ inline constexpr base::MessageForm kUnderReadable{
     "dp_under_readable",
     "{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the "
     "valve {5w} to read, take another instrument or give the reason"};
-inline constexpr base::MessageForm kInstrumentOverdue{"instrument_overdue",
-                                                      "instrument {1} was due for calibration on {2}, this "
-                                                      "reading is of {3}; use another instrument or give the "
-                                                      "reason"};
 inline constexpr base::MessageForm kSettingOutside{
     "setting_outside_scale",
     "setting {1} lies outside the valve's table, {2} to {3}, so there is no flow; correct the setting"};

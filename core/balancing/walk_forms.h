@@ -29,6 +29,11 @@ inline constexpr base::MessageForm kSettingBeyondScale{
 inline constexpr base::MessageForm kNotReadYet{
     "not_read_yet", "not read yet; read it, or mark it as unreadable with the reason"};
 inline constexpr base::MessageForm kNoReasonYet{"no_reason_yet", "could not be read; give the reason"};
+inline constexpr base::MessageForm kGapsLoseShares{
+    "gaps_lose_shares",
+    "terminals without a flow in this round: {1} ({2}); closed like this it has no total flow, so no share "
+    "of any "
+    "branch and no index circuit: read them, or a valve above them, first"};
 inline constexpr base::MessageForm kNothingToWitness{
     "nothing_to_witness", "no terminal has a flow that could be read again; read and close a final round"};
 inline constexpr base::MessageForm kItemsOpen{

@@ -86,4 +86,36 @@ WalkProgress walkProgress(const Project& project, const Round& round) {
     return progress;
 }
 
+std::optional<base::Fault> lostByGaps(const Project& project, const Id& roundId) {
+    const Round& round = project.rounds().at(roundId);
+    if (round.kind != project::RoundKind::Survey && round.kind != project::RoundKind::Final) {
+        return std::nullopt;
+    }
+    const auto numbers = detail::roundNumbers(project, &round, detail::LookBack::ToCompare);
+    if (numbers.total) {
+        return std::nullopt;
+    }
+    constexpr std::size_t kNamed = 5;
+    const project::BranchTree& tree = project.tree();
+    std::string tags;
+    std::size_t count = 0;
+    for (const std::size_t terminal : tree.walkingOrder()) {
+        bool hasFlow = !tree.isTerminal(terminal);
+        for (std::size_t at = terminal; !hasFlow && at != project::BranchTree::kNone; at = tree.parent(at)) {
+            hasFlow = numbers.branches[at].flow.has_value();
+        }
+        if (hasFlow) {
+            continue;
+        }
+        if (++count <= kNamed) {
+            tags += (count == 1 ? "" : ", ") + project.branches()[terminal].tag;
+        }
+    }
+    if (count == 0) {
+        return std::nullopt;
+    }
+    tags += count > kNamed ? " ..." : "";
+    return base::Fault{&kGapsLoseShares, "", {std::to_string(count), tags}};
+}
+
 }  // namespace ww::balancing

@@ -2,6 +2,7 @@
 // Not for closing it (walk.h).
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/balancing/assessment.h"
@@ -21,5 +22,10 @@ struct WalkProgress {
         unread;  ///< without a reading and without the mark that it cannot be read, in walking order
 };
 WalkProgress walkProgress(const project::Project& project, const project::Round& round);
+
+/// What is lost where a survey or final round is closed as it stands: with terminals that have no flow,
+/// neither of their own nor of a valve above them, it has no total, no share and no index circuit. Names
+/// them; nothing where there are none, and for other rounds, which are not read as a whole.
+std::optional<base::Fault> lostByGaps(const project::Project& project, const Id& round);
 
 }  // namespace ww::balancing

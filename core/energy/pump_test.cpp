@@ -133,6 +133,9 @@ class Evaluation {
         if (!head->isElevationKnown) {
             out.findings.push_back({&kGaugeHeightMissing, "", {}});
         }
+        if (!point.isGaugeStated) {
+            out.findings.push_back({&kGaugeUnstated, "", {}});
+        }
         if (!head->isVelocityKnown) {
             out.findings.push_back({&kBoreMissing, "", {}});
         }

@@ -27,6 +27,7 @@ struct PumpTestPoint {
     project::PumpPoint kind = project::PumpPoint::Running;
     GaugeReading gauges;
     std::optional<PressureDifference> riseUncertainty;  ///< standard, of discharge less suction
+    bool isGaugeStated = true;                          ///< the gauge states its accuracy
     std::optional<RotationalSpeed> speed;
     std::optional<FlowValue> meter;     ///< of a flow meter in the main
     std::optional<FlowValue> branches;  ///< sum of the terminals read at that time
@@ -90,6 +91,10 @@ inline constexpr base::MessageForm kZeroLarge{"pump_gauge_zero_large",
                                               "with the pump off the gauges differ by {1} after "
                                               "correction for height; use one gauge for both taps, "
                                               "or have them calibrated"};
+inline constexpr base::MessageForm kGaugeUnstated{"pump_gauge_unstated",
+                                                  "no gauge with a known accuracy is named, so the usual 2 % "
+                                                  "of each reading are counted; name the gauge here "
+                                                  "and its accuracy on the place Job"};
 inline constexpr base::MessageForm kSpeedUnknown{"pump_test_speed_unknown",
                                                  "the speed was not read, so full speed is assumed; read it"};
 

@@ -2,6 +2,14 @@
 
 namespace ww::project {
 
+std::optional<Instant> takenAt(const Project& project, const std::optional<Instant>& time, const Id& round) {
+    const Round* of = project.rounds().find(round);
+    if (time || of == nullptr) {
+        return time;
+    }
+    return of->opened ? of->opened : of->closed;
+}
+
 std::optional<std::int64_t> daysSinceDue(const Instrument& instrument, const std::optional<Instant>& moment) {
     if (!instrument.due || !moment) {
         return std::nullopt;

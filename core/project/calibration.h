@@ -4,9 +4,13 @@
 #include <cstdint>
 #include <optional>
 
-#include "core/project/records.h"
+#include "core/project/project.h"
 
 namespace ww::project {
+
+/// When a reading of a round was taken; one without a time, as an import may bring it, when its round was
+/// opened, else closed. Nothing where none is known.
+std::optional<Instant> takenAt(const Project& project, const std::optional<Instant>& time, const Id& round);
 
 /// Whole days that a moment lies behind the day on which the instrument falls due, each date in the zone it
 /// was written in; the day itself still counts, so it is 0 there, and negative before. Nothing where either

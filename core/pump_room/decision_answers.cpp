@@ -40,7 +40,19 @@ bool PumpDecision::isShortUndecided() const {
 }
 
 bool PumpDecision::runsAsDecided() const {
-    return presentExcess && counted && !canBeTold(*presentExcess, required[*counted]);
+    return duty && duty->isSpeedRead && presentExcess && counted &&
+           !canBeTold(*presentExcess, required[*counted]);
+}
+
+const base::Fault* PumpDecision::notYet() const {
+    const auto first = [this](auto is) {
+        const auto found = std::find_if(findings.begin(), findings.end(), is);
+        return found != findings.end() ? &*found : nullptr;
+    };
+    const base::Fault* look = first([](const base::Fault& one) { return one.is(kFirstLook); });
+    return look != nullptr
+               ? look
+               : first([](const base::Fault& one) { return one.is(kSpeedNotRead) || one.is(kSpeedCarried); });
 }
 
 const DecidedOption* PumpDecision::find(energy::PumpAction action) const {

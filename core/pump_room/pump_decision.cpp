@@ -142,15 +142,27 @@ class Decision {
         return sum;
     }
 
-    /// Whether a standing reading of the first pump up to this round has its speed.
-    bool isSpeedRead(int upToRound) const {
-        return std::any_of(m_project.pumpReadings().begin(), m_project.pumpReadings().end(),
-                           [&](const project::PumpReading& reading) {
-                               const project::Round* round = m_project.rounds().find(reading.round);
-                               return reading.pump == firstPump().id && reading.speed &&
-                                      reading.status == project::ReadingStatus::Standing &&
-                                      round != nullptr && round->number <= upToRound;
-                           });
+    /// The speed of the round's duty, and that it was not read there.
+    void takeSpeed(PresentDuty& duty) {
+        for (const balancing::PumpDuty& pump : m_picture.pumps) {
+            if (std::find(m_pumps.begin(), m_pumps.end(), pump.pump) == m_pumps.end()) {
+                continue;
+            }
+            if (pump.pump == m_pumps.front()) {
+                duty.speedFraction = Ratio::si(pump.speedFraction);
+                duty.speedRound = pump.speedRound;
+            }
+            duty.isSpeedRead = duty.isSpeedRead && pump.speedRound == duty.roundNumber;
+        }
+        if (!duty.isSpeedRead) {
+            const std::string round = std::to_string(duty.roundNumber);
+            m_out.findings.push_back(
+                duty.speedRound ? base::Fault{&kSpeedCarried,
+                                              firstPump().tag,
+                                              {round, quantity::percentDigits(duty.speedFraction.si(), 4),
+                                               std::to_string(*duty.speedRound)}}
+                                : base::Fault{&kSpeedNotRead, firstPump().tag, {round}});
+        }
     }
 
     void takeDuty(const curve::PumpSet& full) {
@@ -163,12 +175,7 @@ class Decision {
         duty.roundNumber = at->roundNumber;
         duty.flow = at->flow;
         duty.head = at->head;
-        for (const balancing::PumpDuty& pump : m_picture.pumps) {
-            if (pump.pump == m_pumps.front()) {
-                duty.speedFraction = Ratio::si(pump.speedFraction);
-            }
-        }
-        duty.isSpeedAssumed = !isSpeedRead(duty.roundNumber);
+        takeSpeed(duty);
         const double fullFraction = full.members().front().state.speedFraction;
         const double part = duty.speedFraction.si() / fullFraction;
         if (part <= 0) {
@@ -342,7 +349,10 @@ class Decision {
         what.designFlow = m_out.designFlow;
         what.available = *m_out.headAvailable;
         what.required = m_out.required[*m_out.counted].head;
-        what.presentExcess = m_out.presentExcess;
+        // A speed that was not read shows nobody that the pump was reduced.
+        if (!m_out.duty || m_out.duty->isSpeedRead) {
+            what.presentExcess = m_out.presentExcess;
+        }
         what.efficiency = throttle->option.efficiency;
         what.efficiencyReduced = slow != nullptr ? slow->option.efficiency : std::nullopt;
         CodeOutcome outcome = testCode(m_project, what);

@@ -39,7 +39,10 @@ struct PresentDuty {
     std::optional<Ratio> efficiency;  ///< water power over shaft power
     bool isPowerMeasured = false;
     Ratio speedFraction = Ratio::si(1);
-    bool isSpeedAssumed = false;  ///< no reading up to that round has a speed
+    /// The round whose reading gave the speed, that of the duty or one before it; nothing: full speed is
+    /// taken.
+    std::optional<int> speedRound;
+    bool isSpeedRead = true;  ///< in the round of the duty, of every running pump
     std::optional<Ratio> ofBestFlow;
 };
 
@@ -79,6 +82,14 @@ inline constexpr base::MessageForm kSpeedAboveFull{
     "pump_speed_above_full",
     "the pump was read at {1} % of full speed; a motor does not run above 100 % without a drive that allows "
     "it, check the reading and the rated speed entered"};
+inline constexpr base::MessageForm kSpeedNotRead{
+    "pump_speed_not_read",
+    "no speed was read in round {1}, so full speed is taken and no number here is certain; read it on the "
+    "drive before the pump is changed"};
+inline constexpr base::MessageForm kSpeedCarried{
+    "pump_speed_carried",
+    "no speed was read in round {1}, so the {2} % of full speed of round {3} are taken and no number here is "
+    "certain; read it on the drive before the pump is changed"};
 inline constexpr base::MessageForm kCodeMet{"pump_code_met",
                                             "the pump runs at {1} % of full speed, where it makes no excess "
                                             "head; it is reduced as asked, keep it so"};
@@ -113,8 +124,12 @@ struct PumpDecision {
     bool isFitting() const;
     /// The pump makes less than the need by no more than can be told (kShortUndecided among the findings).
     bool isShortUndecided() const;
-    /// The pump was slowed already: what it makes over the need at the last round's speed cannot be told.
+    /// The pump was slowed already: what it makes over the need at the last round's speed, which was read,
+    /// cannot be told.
     bool runsAsDecided() const;
+    /// Why no option is an order yet: the loop is not balanced (kFirstLook), else the speed of the last round
+    /// was not read (kSpeedNotRead, kSpeedCarried); null where nothing stands against it.
+    const base::Fault* notYet() const;
     const DecidedOption* find(energy::PumpAction action) const;  ///< null: there is no such option
     /// The excess that the options take away, and the same at the last round's speed, each with what it is
     /// counted above; nothing where the number is not known.

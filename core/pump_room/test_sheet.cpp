@@ -53,6 +53,7 @@ PumpTestPoint pointOf(const Project& project, const PumpReading& reading,
     point.kind = reading.point;
     point.gauges = balancing::detail::gaugesOf(reading);
     point.riseUncertainty = balancing::detail::riseUncertainty(project, reading);
+    point.isGaugeStated = balancing::detail::isGaugeStated(project, reading);
     point.speed = quantity::valueOf(reading.speed);
     if (reading.flow) {
         // A meter whose accuracy nobody states: its last written place.

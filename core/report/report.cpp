@@ -89,10 +89,9 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     counted.isFitting = decision.isFitting();
     counted.runsAsDecided = decision.runsAsDecided();
     counted.isShortUndecided = decision.isShortUndecided();
-    const auto look = std::find_if(decision.findings.begin(), decision.findings.end(),
-                                   [](const base::Fault& one) { return one.is(pump_room::kFirstLook); });
-    if (look != decision.findings.end()) {
-        counted.firstLook = *look;
+    if (const base::Fault* notYet = decision.notYet()) {
+        counted.notYet = *notYet;
+        counted.notYet->subject.clear();
     }
     if (counted.isFitting || excess->head.si() <= 0) {
         return counted;

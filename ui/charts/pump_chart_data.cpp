@@ -303,6 +303,10 @@ QString decisionSentence(const Picture& picture, const pump_room::PumpDecision& 
     if (decision.isFitting()) {
         return PumpChartText::tr("No change of speed or impeller called for.");
     }
+    if (decision.runsAsDecided()) {
+        return PumpChartText::tr("The pump runs at %1 % of full speed, which the decision counts.")
+            .arg(text::percent(decision.duty->speedFraction));
+    }
     QString sentence;
     if (slow != nullptr) {
         sentence =

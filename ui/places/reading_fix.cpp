@@ -70,6 +70,21 @@ const balancing::DoubtfulReading* doubtfulAt(const LoopAdvisor& advisor, const p
     return nullptr;
 }
 
+std::vector<base::Fault> shiftsOf(const LoopAdvisor& advisor, const project::Project& project,
+                                  const base::Id& round) {
+    std::vector<base::Fault> shifts;
+    const LoopPicture* picture = advisor.picture();
+    if (picture == nullptr) {
+        return shifts;
+    }
+    for (const balancing::ShiftedRound& shifted : picture->learned.shifted) {
+        if (shifted.round < project.rounds().size() && project.rounds()[shifted.round].id == round) {
+            shifts.push_back(shifted.why);
+        }
+    }
+    return shifts;
+}
+
 std::vector<const balancing::DoubtfulReading*> doubtsOf(const LoopAdvisor& advisor,
                                                         const project::Project& project,
                                                         const base::Id& round) {

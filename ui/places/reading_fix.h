@@ -31,6 +31,10 @@ const balancing::DoubtfulReading* doubtfulAt(const LoopAdvisor& advisor, const p
 std::vector<const balancing::DoubtfulReading*> doubtsOf(const LoopAdvisor& advisor,
                                                         const project::Project& project,
                                                         const base::Id& round);
+/// That nearly all readings of a round lie off alike (balancing::ShiftedRound), in words; empty where they do
+/// not.
+std::vector<base::Fault> shiftsOf(const LoopAdvisor& advisor, const project::Project& project,
+                                  const base::Id& round);
 /// Takes the fix that is offered for a branch: that of its counting reading, else that of what was learned.
 /// Nothing where none is offered.
 std::optional<base::Outcome> takeFixOf(WorkbookBridge& bridge, const LoopAdvisor& advisor,

@@ -51,9 +51,6 @@ const balancing::Finding* doubtAt(const WorkbookBridge& bridge, const LoopAdviso
     for (const balancing::Finding& finding : all.findings) {
         const bool isHere =
             finding.branch == branch && (!finding.reading || finding.reading == all.branches[index].reading);
-        // A meter that is overdue is named in the strip all the time; here it would hide what is wrong with a
-        // reading.
-        const bool isInStrip = finding.fault.is(balancing::kInstrumentOverdue);
         // The word of a try says what its valve is turned to; else the advice does where there is any.
         const bool asksToOpen = finding.fault.is(balancing::kReferenceThrottled) ||
                                 finding.fault.is(balancing::kIndexValveThrottled) ||
@@ -61,8 +58,7 @@ const balancing::Finding* doubtAt(const WorkbookBridge& bridge, const LoopAdviso
         const bool isSaidOtherwise =
             asksToOpen && (isTry || (picture != nullptr && balancing::throttles(picture->advice, index)));
         const bool isEarly = isTurned && comparesShares(finding.fault);
-        if (isHere && !isInStrip && !isSaidOtherwise && !isEarly &&
-            finding.severity != balancing::Severity::Note) {
+        if (isHere && !isSaidOtherwise && !isEarly && finding.severity != balancing::Severity::Note) {
             return &finding;
         }
     }

@@ -217,6 +217,9 @@ class Adviser {
     }
 
     void fillNotes() {
+        for (const ShiftedRound& shifted : m_learned.shifted) {
+            m_out.notes.push_back(shifted.why);
+        }
         if (m_learned.isMisfit) {
             m_out.notes.push_back(
                 {&kModelMisfit, "", {detail::smallPercentText(m_learned.misfitProbability)}});

@@ -7,48 +7,50 @@ namespace ww::balancing::checks {
 
 namespace {
 
-/// First and last use of an instrument in the round.
+/// The use of an instrument in the round.
 struct Use {
     std::optional<base::Instant> first;
     bool isUsed = false;
+    std::size_t overdue = 0;  ///< readings taken after it was due
+    std::optional<base::Instant> lastOverdue;
 
-    void add(const std::optional<base::Instant>& time) {
+    void add(const project::Instrument& instrument, const std::optional<base::Instant>& time) {
         isUsed = true;
         if (time && (!first || *time < *first)) {
             first = time;
+        }
+        if (project::isOverdue(instrument, time)) {
+            ++overdue;
+            if (!lastOverdue || *lastOverdue < *time) {
+                lastOverdue = time;
+            }
         }
     }
 };
 
 }  // namespace
 
-/// Calibration dates of what was used. A branch reading with an overdue instrument is doubtful by itself
-/// (detail/doubts.h); here are pump readings, missing dates and certificates that are newer than the reading.
+/// Calibration dates of what was used, one finding an instrument: overdue, without a date, or with a
+/// certificate that is newer than the reading. No reading is doubtful for it.
 void calibration(const CheckContext& context, std::vector<Finding>& found) {
     const auto& instruments = context.project.instruments();
     std::vector<Use> uses(instruments.size());
+    const auto add = [&](const auto& reading) {
+        if (reading.instrument && instruments.contains(*reading.instrument)) {
+            const std::size_t index = instruments.indexOf(*reading.instrument);
+            uses[index].add(instruments[index],
+                            project::takenAt(context.project, reading.time, context.round.id));
+        }
+    };
     for (const detail::BranchReadings& readings : context.now.readings) {
-        if (readings.hasValue() && readings.counting->instrument &&
-            instruments.contains(*readings.counting->instrument)) {
-            uses[instruments.indexOf(*readings.counting->instrument)].add(readings.counting->time);
+        if (readings.hasValue()) {
+            add(*readings.counting);
         }
     }
-    for (const PumpDuty& duty : context.pumps) {
-        const project::Pump& pump = context.project.pumps()[duty.pump];
-        const auto* reading = detail::countingPumpReading(context.project, context.round.id, pump.id);
-        if (reading == nullptr || !reading->instrument || !instruments.contains(*reading->instrument)) {
-            continue;
-        }
-        const project::Instrument& instrument = instruments.at(*reading->instrument);
-        uses[instruments.indexOf(instrument.id)].add(reading->time);
-        if (project::isOverdue(instrument, reading->time)) {
-            found.push_back(
-                {base::Fault{&kPumpInstrumentOverdue,
-                             pump.tag,
-                             {instrument.tag, instrument.due->date(), pump.tag, reading->time->date()}},
-                 project::isOverdueUnexplained(instrument, reading->time) ? Severity::BlocksSignature
-                                                                          : Severity::Note,
-                 std::nullopt, std::nullopt, instrument.overdueReason});
+    for (const std::size_t index : context.project.pumpReadingsOf(context.round.id)) {
+        const project::PumpReading& reading = context.project.pumpReadings()[index];
+        if (reading.status == project::ReadingStatus::Standing) {
+            add(reading);
         }
     }
     for (std::size_t i = 0; i < uses.size(); ++i) {
@@ -56,6 +58,14 @@ void calibration(const CheckContext& context, std::vector<Finding>& found) {
             continue;
         }
         const project::Instrument& instrument = instruments[i];
+        if (uses[i].overdue > 0) {
+            found.push_back({base::Fault{&kInstrumentOverdue,
+                                         instrument.tag,
+                                         {instrument.due->date(), std::to_string(uses[i].overdue),
+                                          uses[i].lastOverdue->date()}},
+                             instrument.overdueReason.empty() ? Severity::BlocksSignature : Severity::Note,
+                             std::nullopt, std::nullopt, instrument.overdueReason});
+        }
         if (!instrument.due) {
             found.push_back({base::Fault{&kCalibrationUnknown, instrument.tag, {}}, Severity::Note,
                              std::nullopt, std::nullopt});

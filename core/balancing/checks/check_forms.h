@@ -22,10 +22,11 @@ inline constexpr base::MessageForm kCalibrationUnknown{
 inline constexpr base::MessageForm kCalibratedLater{
     "calibrated_later",
     "the instrument was calibrated on {1}, after it was used on {2}; keep the certificate that held then"};
-inline constexpr base::MessageForm kPumpInstrumentOverdue{
-    "pump_instrument_overdue",
-    "instrument {1} was due for calibration on {2}, pump {3} was read with it on {4}; read again with "
-    "another one"};
+inline constexpr base::MessageForm kInstrumentOverdue{
+    "instrument_overdue",
+    "the instrument was due for calibration on {1}, readings of this round taken with it later: {2}, the "
+    "last "
+    "on {3}; use another one, or give one reason for all (Job, If overdue, why)"};
 inline constexpr base::MessageForm kReferenceStale{
     "reference_stale", "it is the reference and was read before the valve of {1} was moved; read it again"};
 inline constexpr base::MessageForm kReferenceThrottled{

@@ -19,6 +19,7 @@ std::span<const Check> allChecks() {
         Check{"final off design", About::Readings, finalOffDesign},
         Check{"pump closure", About::Readings, pumpClosure},
         Check{"pump efficiency", About::Readings, pumpEfficiency},
+        Check{"pump test points", About::Readings, pumpTestPoints},
         Check{"motor load", About::Readings, motorLoad},
         Check{"conductance", About::Readings, conductance},
         Check{"rose on closing", About::Readings, roseOnClosing},

@@ -93,6 +93,7 @@ void groupSpread(const CheckContext& context, std::vector<Finding>& found);
 void finalOffDesign(const CheckContext& context, std::vector<Finding>& found);
 void pumpClosure(const CheckContext& context, std::vector<Finding>& found);
 void pumpEfficiency(const CheckContext& context, std::vector<Finding>& found);
+void pumpTestPoints(const CheckContext& context, std::vector<Finding>& found);
 void motorLoad(const CheckContext& context, std::vector<Finding>& found);
 void conductance(const CheckContext& context, std::vector<Finding>& found);
 void roseOnClosing(const CheckContext& context, std::vector<Finding>& found);

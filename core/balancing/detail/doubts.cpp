@@ -7,7 +7,6 @@
 #include "core/balancing/doubt_forms.h"
 #include "core/base/term.h"
 #include "core/curve/valve_flow.h"
-#include "core/project/calibration.h"
 #include "core/project/setting_text.h"
 
 namespace ww::balancing::detail {
@@ -212,12 +211,6 @@ std::vector<Finding> doubts(const Project& project, const RoundNumbers& numbers,
     }
     if (reading.isDoubtful) {
         out.add(kMarkedDoubtful, {}, Severity::Warning);
-    }
-    if (instrument != nullptr && project::isOverdue(*instrument, reading.time)) {
-        out.add(kInstrumentOverdue, {instrument->tag, instrument->due->date(), reading.time->date()},
-                project::isOverdueUnexplained(*instrument, reading.time) ? Severity::BlocksSignature
-                                                                         : Severity::Note);
-        out.found.back().reason = instrument->overdueReason;
     }
     return std::move(out.found);
 }

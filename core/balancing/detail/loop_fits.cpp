@@ -174,6 +174,12 @@ std::size_t LoopLearning::addCase(LoopStates& states, const LoopState& state) {
             unknown.links.front().weightByCase.push_back(states.closedFraction(state, i));
         }
     }
+    // A forecast is of the pumps as they ran last.
+    for (const RoundHead& head : roundHeads) {
+        for (estimation::ScaledLink& link : learning.unknowns[head.unknown].links) {
+            link.weightByCase.push_back(head.round == presentRound ? 1 : 0);
+        }
+    }
     return learning.cases.size() - 1;
 }
 

@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <unordered_set>
 #include <vector>
 
@@ -50,6 +51,12 @@ class LoopStates {
     std::map<double, BuiltModel> m_bySpeed;
 };
 
+/// A round in which the pumps have a factor of their own on their heads at every flow.
+struct RoundHead {
+    std::size_t round = 0;    ///< index into Project::rounds()
+    std::size_t unknown = 0;  ///< in Learning::unknowns
+};
+
 /// All that a job gives the estimation.
 struct LoopLearning {
     estimation::Learning learning;
@@ -57,6 +64,8 @@ struct LoopLearning {
     std::vector<BranchUnknowns> branches;    ///< in the order of Project::branches()
     std::optional<std::size_t> commonRun;
     std::optional<std::size_t> pump;
+    std::vector<RoundHead> roundHeads;  ///< beside LearningScope::ownHead
+    std::size_t presentRound = 0;       ///< the last one with a reading
     Resistances priors;
     std::shared_ptr<const HydraulicModel> model;  ///< all valves open: where the links are; null with faults
     std::vector<base::Fault> faults;
@@ -75,6 +84,8 @@ struct LearningScope {
     std::optional<std::size_t> lastRound;  ///< index in order of number; nothing: all
     /// Readings of branches; null: all but those whose states are too many (states_left_out.h).
     const std::unordered_set<Id>* onlyThese = nullptr;
+    /// Rounds, as indices into Project::rounds(), whose pumps have a factor of their own.
+    std::span<const std::size_t> ownHead = {};
 };
 
 /// The readings of a job as observations, each in its own state.

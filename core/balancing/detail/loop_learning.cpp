@@ -51,6 +51,7 @@ class Builder {
             m_out.faults.push_back({&kLearnTurnedLeftOut, "", {std::to_string(m_leftOut.size())}});
         }
         walk();
+        addRoundHeads();
         return std::move(m_out);
     }
 
@@ -91,6 +92,30 @@ class Builder {
             pump.links.push_back(scaled(link));
         }
         m_out.pump = add(std::move(pump));
+    }
+
+    /// The factor of a round holds in its cases alone: each case is of one round then (caseOf).
+    void addRoundHeads() {
+        constexpr double kNothingKnownSd = 0.8;
+        for (const auto* taken : {&m_history.pumpReadings, &m_history.readings}) {
+            if (!taken->empty()) {
+                m_out.presentRound = taken->back().round;
+            }
+        }
+        for (const std::size_t round : m_scope.ownHead) {
+            std::vector<double> weights(learning().cases.size(), 0.0);
+            for (std::size_t i = 0; i < m_out.sources.size(); ++i) {
+                if (m_out.sources[i].round == round) {
+                    weights[learning().observations[i].caseIndex] = 1;
+                }
+            }
+            Unknown head{UnknownKind::Pump, 0, kNothingKnownSd, {}};
+            for (const LinkIndex link : m_out.model->pumpLinks) {
+                head.links.push_back(scaled(link));
+                head.links.back().weightByCase = weights;
+            }
+            m_out.roundHeads.push_back({round, add(std::move(head))});
+        }
     }
 
     std::vector<ScaledLink> runLinks(const project::BranchTree& tree, std::size_t branch) const {
@@ -197,9 +222,10 @@ class Builder {
     }
 
     /// The case of the state, made when something was read in it.
-    std::size_t caseOf(const LoopState& state) {
-        if (!m_case) {
+    std::size_t caseOf(const LoopState& state, std::size_t round) {
+        if (!m_case || (!m_scope.ownHead.empty() && m_caseRound != round)) {
             m_case = m_out.addCase(m_states, state);
+            m_caseRound = round;
         }
         return *m_case;
     }
@@ -234,7 +260,7 @@ class Builder {
         const Instrument* instrument = instrumentOf(reading.instrument);
         if (reading.flow && !taken.isShutForMoment && reading.flow->value.si() > 0) {
             Observation made;
-            made.caseIndex = caseOf(state);
+            made.caseIndex = caseOf(state, taken.round);
             made.link = m_out.model->circuitLink[index];
             made.what = Observed::Flow;
             made.value = reading.flow->value;
@@ -258,7 +284,7 @@ class Builder {
             return;
         }
         Observation made;
-        made.caseIndex = taken.isShutForMoment ? shutCaseOf(state, branch) : caseOf(state);
+        made.caseIndex = taken.isShutForMoment ? shutCaseOf(state, branch) : caseOf(state, taken.round);
         made.link = *m_out.model->valveLink[index];
         source.isClosedValve = learning().cases[made.caseIndex].isClosed(made.link);
         made.what = source.isClosedValve ? Observed::AvailableDrop : Observed::Drop;
@@ -311,12 +337,11 @@ class Builder {
         }
         const LinkIndex link =
             m_out.model->pumpLinks[static_cast<std::size_t>(at - m_out.model->pumps.begin())];
-        const Instrument* instrument = instrumentOf(reading.instrument);
         const ObservationSource source{{reading.id}, std::nullopt, index, taken.round, false};
         const std::size_t place = m_project.branches().size() + index;
         if (reading.flow && reading.flow->value.si() > 0) {
             Observation made;
-            made.caseIndex = caseOf(state);
+            made.caseIndex = caseOf(state, taken.round);
             made.link = link;
             made.what = Observed::Flow;
             made.value = reading.flow->value;
@@ -329,13 +354,11 @@ class Builder {
             return;
         }
         Observation made;
-        made.caseIndex = caseOf(state);
+        made.caseIndex = caseOf(state, taken.round);
         made.link = link;
         made.what = Observed::Rise;
         made.value = rise->value;
-        const double stated =
-            instrument != nullptr && instrument->accuracy ? 0 : m_options.meterAccuracy.si();
-        made.relativeSd = std::hypot(rise->uncertainty / rise->value, stated, m_options.unsteadiness.si());
+        made.relativeSd = std::hypot(rise->uncertainty / rise->value, m_options.unsteadiness.si());
         made.place = place;
         addObservation(std::move(made), source);
     }
@@ -347,6 +370,7 @@ class Builder {
     LoopLearning m_out;
     std::unordered_map<Id, std::size_t> m_instruments;
     std::optional<std::size_t> m_case;
+    std::size_t m_caseRound = 0;
     const LearningScope& m_scope;
     std::unordered_map<std::uint32_t, std::vector<std::size_t>> m_madeIn;  ///< by link, in the state
     std::unordered_set<Id> m_leftOut;

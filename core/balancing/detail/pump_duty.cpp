@@ -13,23 +13,37 @@ namespace {
 using project::Project;
 using project::PumpReading;
 
-/// Speed over rated of the newest reading up to this round that gives one; 1 where none does.
-double speedFractionOf(const Project& project, const project::Round& round, const project::Pump& pump) {
+/// The newest standing speed of a pump in a round, read while it ran in the loop as it stands; null where
+/// none was.
+const PumpReading* speedReadIn(const Project& project, const base::Id& round, const base::Id& pump) {
+    const PumpReading* newest = nullptr;
+    for (const std::size_t index : project.pumpReadingsOf(round)) {
+        const PumpReading& reading = project.pumpReadings()[index];
+        if (reading.pump == pump && reading.status == project::ReadingStatus::Standing &&
+            isDuty(reading.point) && reading.speed && reading.speed->value.si() > 0) {
+            newest = &reading;
+        }
+    }
+    return newest;
+}
+
+/// Takes speed over rated from the newest reading up to this round that gives one.
+void takeSpeed(const Project& project, const project::Round& round, const project::Pump& pump,
+               PumpDuty& duty) {
     if (!pump.speed || pump.speed->value.si() <= 0) {
-        return 1;
+        return;
     }
     const auto order = project.roundsByNumber();
     for (auto at = order.rbegin(); at != order.rend(); ++at) {
         const project::Round& candidate = project.rounds()[*at];
-        if (candidate.number > round.number) {
-            continue;
-        }
-        const PumpReading* reading = countingPumpReading(project, candidate.id, pump.id);
-        if (reading != nullptr && reading->speed && reading->speed->value.si() > 0) {
-            return reading->speed->value / pump.speed->value;
+        const PumpReading* reading =
+            candidate.number <= round.number ? speedReadIn(project, candidate.id, pump.id) : nullptr;
+        if (reading != nullptr) {
+            duty.speedFraction = reading->speed->value / pump.speed->value;
+            duty.speedRound = candidate.number;
+            return;
         }
     }
-    return 1;
 }
 
 /// A gauge pressure as a dp, for its digits and the instrument's accuracy.
@@ -60,7 +74,7 @@ PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t
     const project::Pump& pump = project.pumps()[index];
     PumpDuty duty;
     duty.pump = index;
-    duty.speedFraction = speedFractionOf(project, round, pump);
+    takeSpeed(project, round, pump, duty);
     const PumpReading* reading = countingPumpReading(project, round.id, pump.id);
     if (reading == nullptr) {
         return duty;
@@ -132,17 +146,25 @@ energy::GaugeReading gaugesOf(const PumpReading& reading) {
             quantity::valueOf(reading.gaugeRise)};
 }
 
+bool isGaugeStated(const Project& project, const PumpReading& reading) {
+    const project::Instrument* instrument =
+        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+    return instrument != nullptr && (instrument->accuracy || instrument->accuracyFloor);
+}
+
 PressureDifference riseUncertainty(const Project& project, const PumpReading& reading) {
     const project::Instrument* instrument =
         reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
     const quantity::Density density = project.fluid().density();
+    const double usual = isGaugeStated(project, reading) ? 0 : kUsualGaugeAccuracy;
+    const auto uncertainty = [&](const quantity::Measured<PressureDifference>& read) {
+        return std::hypot(dpUncertainty(read, read.value, instrument, density).si(), usual * read.value.si());
+    };
     if (reading.gaugeRise) {
-        return dpUncertainty(*reading.gaugeRise, reading.gaugeRise->value, instrument, density);
+        return PressureDifference::si(uncertainty(*reading.gaugeRise));
     }
     const auto ofGauge = [&](const std::optional<quantity::Measured<quantity::GaugePressure>>& gauge) {
-        return gauge
-                   ? dpUncertainty(asDifference(*gauge), asDifference(*gauge).value, instrument, density).si()
-                   : 0.0;
+        return gauge ? uncertainty(asDifference(*gauge)) : 0.0;
     };
     return PressureDifference::si(std::hypot(ofGauge(reading.suction), ofGauge(reading.discharge)));
 }

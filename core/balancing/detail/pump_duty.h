@@ -41,7 +41,13 @@ struct ShutoffRatio {
 std::optional<ShutoffRatio> shutoffRatio(const project::Project& project, const project::Pump& pump,
                                          int upToRound);
 
-/// Standard uncertainty of discharge less suction as read: instrument and digits of each; 0 without gauges.
+/// Accuracy of a gauge that nobody names, or that states none: 2 % of reading (usual for gauges and
+/// transducers, from memory), so that it counts as no better than one that states its own.
+inline constexpr double kUsualGaugeAccuracy = 0.02;
+/// Whether a pump was read with an instrument that states its accuracy.
+bool isGaugeStated(const project::Project& project, const project::PumpReading& reading);
+/// Standard uncertainty of discharge less suction as read: instrument (kUsualGaugeAccuracy where none states
+/// its own) and digits of each; 0 without gauges.
 PressureDifference riseUncertainty(const project::Project& project, const project::PumpReading& reading);
 /// Where the gauges of a pump stand and how wide the pipe is there.
 energy::GaugeStation gaugeStation(const project::Pump& pump);

@@ -13,10 +13,17 @@ namespace {
 using project::Project;
 
 /// Sum of squared residuals of a round's readings against unknowns learned elsewhere; a gross error counts
-/// little more than a large one.
+/// little more than a large one. What all readings lie off alike is left out where it is more than a tenth: a
+/// round read at another speed of the pumps says as much of its order (shifted_rounds.h).
 double misfitOf(const LoopLearning& loop, const std::vector<double>& lnFactors, std::size_t round) {
     constexpr double kModelSd = 0.03;
     constexpr double kMost = 25;
+    constexpr double kLeastShift = 0.1;
+    struct Residual {
+        double lnRatio = 0;
+        double sd = 1;
+    };
+    std::vector<Residual> residuals;
     double sum = 0;
     for (std::size_t caseIndex = 0; caseIndex < loop.learning.cases.size(); ++caseIndex) {
         std::vector<hydraulics::LinkIndex> links;
@@ -38,11 +45,25 @@ double misfitOf(const LoopLearning& loop, const std::vector<double>& lnFactors, 
             const auto drop = solution.drop(network, links[i]);
             const estimation::Observation& observation = loop.learning.observations[observations[i]];
             const double size = drop ? std::abs(drop->si()) : 0;
-            const double residual = size > 0 ? (*observation.lnValueRatio() - std::log(size)) /
-                                                   std::hypot(observation.relativeSd, kModelSd)
-                                             : std::sqrt(kMost);
-            sum += std::min(kMost, residual * residual);
+            if (size > 0) {
+                residuals.push_back({*observation.lnValueRatio() - std::log(size),
+                                     std::hypot(observation.relativeSd, kModelSd)});
+            } else {
+                sum += kMost;
+            }
         }
+    }
+    double shift = 0;
+    if (!residuals.empty()) {
+        const auto middle = residuals.begin() + static_cast<std::ptrdiff_t>(residuals.size() / 2);
+        std::nth_element(
+            residuals.begin(), middle, residuals.end(),
+            [](const Residual& one, const Residual& other) { return one.lnRatio < other.lnRatio; });
+        shift = std::abs(middle->lnRatio) > kLeastShift ? middle->lnRatio : 0;
+    }
+    for (const Residual& residual : residuals) {
+        const double score = (residual.lnRatio - shift) / residual.sd;
+        sum += std::min(kMost, score * score);
     }
     return sum;
 }

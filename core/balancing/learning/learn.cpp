@@ -4,6 +4,7 @@
 
 #include "core/balancing/detail/doubtful.h"
 #include "core/balancing/detail/round_order.h"
+#include "core/balancing/detail/shifted_rounds.h"
 #include "core/balancing/detail/states_left_out.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
@@ -45,6 +46,31 @@ Search searched(const Project& project, const LearnLoopOptions& options, const H
         return out.hypotheses.list;
     });
     return out;
+}
+
+/// Where something does not fit, a shift of whole rounds is looked for before any reading stays accused: with
+/// one found, the loop and its search are made anew.
+void takeShifts(const Project& project, const LearnLoopOptions& options, const History& history,
+                LoopLearning& loop, LoopStates& states, Search& search) {
+    const estimation::GrossErrorFinding& plain = *search.result.finding;
+    const bool fits =
+        plain.verdict == estimation::GrossErrorVerdict::Clean && !plain.learned.misfit.isFound();
+    if (!options.findDoubtful || fits || options.stop.stop_requested()) {
+        return;
+    }
+    const std::vector<std::size_t> shifted =
+        detail::shiftedRounds(project, history, options, states, plain.learned);
+    if (shifted.empty()) {
+        return;
+    }
+    detail::LearningScope scope;
+    scope.ownHead = shifted;
+    LoopLearning anew = detail::loopLearning(project, history, options, states, scope);
+    Search again = searched(project, options, history, anew, states);
+    if (again.result.finding) {
+        loop = std::move(anew);
+        search = std::move(again);
+    }
 }
 
 LearnedResistance learnedResistance(Resistance prior, const estimation::LearnedUnknown& unknown,
@@ -220,6 +246,7 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     if (!search.result.finding) {
         return without(std::move(out), LoopLearnOutcome::Impossible, std::move(search.result.faults));
     }
+    takeShifts(project, options, out.history, loop, states, search);
     estimation::GrossErrorFinding& finding = *search.result.finding;
     for (const std::size_t wrong : finding.wrong) {
         loop.learning.observations[wrong].isLeftOut = true;
@@ -240,7 +267,12 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     out.doubtful = detail::doubtfulReadings(project, loop, finding, search.hypotheses);
     fillBranches(project, loop, *trusting.learned, out);
     out.readings = comparedReadings(loop, finding.learned);
-    out.present.pumpCurveFactor = std::exp(trusting.learned->unknowns[*loop.pump].lnFactor);
+    out.shifted = detail::toldShifts(project, loop, finding.learned);
+    double lnPump = trusting.learned->unknowns[*loop.pump].lnFactor;
+    for (const detail::RoundHead& head : loop.roundHeads) {
+        lnPump += head.round == loop.presentRound ? trusting.learned->unknowns[head.unknown].lnFactor : 0;
+    }
+    out.present.pumpCurveFactor = std::exp(lnPump);
     out.isFromOneState = isOneState(loop, project.branches().size());
     out.isPriorWidened = finding.isPriorWidened;
     out.misfitProbability = finding.learned.misfit.probability;

@@ -28,6 +28,17 @@ inline constexpr base::MessageForm kModelMisfit{
     "model_misfit",
     "the readings do not fit the loop as designed (probability {1w} %); look for a control valve that moves, "
     "air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small"};
+inline constexpr base::MessageForm kModelRoundLower{"model_round_lower",
+                                                    "all dps of round {1} are about {2} % lower than round "
+                                                    "{3} makes expect, as with {4} % less speed: was the "
+                                                    "pump slowed, or another valve closed? Read the speed on "
+                                                    "the drive and look at the valves of the main; no "
+                                                    "single valve is to blame"};
+inline constexpr base::MessageForm kModelRoundHigher{
+    "model_round_higher",
+    "all dps of round {1} are about {2} % higher than round {3} makes expect, as with {4} % more speed: was "
+    "the pump set faster, or another valve opened? Read the speed on the drive and look at the valves of the "
+    "main; no single valve is to blame"};
 inline constexpr base::MessageForm kModelNotAsked{
     "model_not_asked",
     "with {1} terminals the readings are not compared with a learned loop here; use advise for that"};

@@ -94,6 +94,15 @@ struct DoubtfulReading {
     std::optional<Setting> explainedSetting;        ///< or the setting
 };
 
+/// A round in which nearly all readings lie lower or higher than the other rounds make expect, by about the
+/// same ratio. The learning takes it as another head of the pumps in that round.
+struct ShiftedRound {
+    std::size_t round = 0;  ///< index into Project::rounds()
+    Ratio dpRatio;          ///< read over expected, of the dps
+    Ratio flowRatio;        ///< its root: of the flows, and of the speed by the affinity laws
+    base::Fault why;        ///< how far, against which round, what to look for; no subject
+};
+
 /// The learned loop. A value: outlives the project it was learned from, and holds for it as long as its
 /// records do not change.
 struct LearnedLoop {
@@ -105,6 +114,7 @@ struct LearnedLoop {
     std::vector<LearnedBranch> branches;    ///< in the order of Project::branches(), from that fit
     std::vector<ComparedReading> readings;  ///< against the fit that doubts the tables
     std::vector<DoubtfulReading> doubtful;  ///< largest score first
+    std::vector<ShiftedRound> shifted;      ///< by number of the round
     bool isFromOneState = true;   ///< the readings are of one state of the loop: nothing verifies them yet
     bool isPriorWidened = false;  ///< design losses are far off; they were given less weight
     /// Probability of a misfit at least this large were all assumptions true; small: the loop has something

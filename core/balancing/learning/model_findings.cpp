@@ -17,6 +17,11 @@ std::vector<Finding> modelFindings(const project::Project& project, const Learne
                              doubtful.readings.front()});
         }
     }
+    for (const ShiftedRound& shifted : learned.shifted) {
+        if (project.rounds()[shifted.round].id == round) {
+            found.push_back({shifted.why, Severity::Warning, std::nullopt, std::nullopt});
+        }
+    }
     for (const base::Fault& fault : learned.faults) {
         // What else is left out is found by the checks.
         if (isLast && fault.is(kLearnTurnedLeftOut)) {

@@ -7,9 +7,9 @@
 
 namespace ww::balancing {
 
-/// Doubtful readings of the round as warnings; with `isLast` also that the readings misfit the loop
-/// (warning), that design losses are far off and what was left out of the learning (notes). Of a loop that
-/// could not be learned only what was left out. They do not change the verdict.
+/// Doubtful readings of the round as warnings, and that all of them are shifted; with `isLast` also that the
+/// readings misfit the loop (warning), that design losses are far off and what was left out of the learning
+/// (notes). Of a loop that could not be learned only what was left out. They do not change the verdict.
 std::vector<Finding> modelFindings(const project::Project& project, const LearnedLoop& learned,
                                    const Id& round, bool isLast);
 

@@ -3,6 +3,7 @@
 #include <optional>
 #include <set>
 
+#include "core/balancing/checks/check_forms.h"
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
@@ -34,13 +35,9 @@ std::optional<base::Fault> keptAlthoughDoubtful(const project::Reading& reading)
     return say(reading.reason.empty() ? kDoubtfulSilent : kDoubtfulKept, {valueOf(reading), reading.reason});
 }
 
-/// Whether both say something, with the same weight, of one reading. That its meter was overdue is said of
-/// all readings of the meter.
+/// Whether both say something, with the same weight, of one reading.
 bool isOfSameReading(const balancing::Finding& one, const balancing::Finding& other) {
-    const auto isAlone = [](const balancing::Finding& finding) {
-        return finding.reading && !finding.fault.is(balancing::kInstrumentOverdue);
-    };
-    return isAlone(one) && isAlone(other) && one.reading == other.reading && one.severity == other.severity;
+    return one.reading && one.reading == other.reading && one.severity == other.severity;
 }
 
 /// Findings that say the same of several branches stand in one row, and so do those about one reading.
@@ -53,7 +50,9 @@ std::set<base::Id> addFindings(const Source& source, Table& table) {
         const auto isWithIt = [&](const balancing::Finding& other) {
             return isOfSameReading(*finding, other);
         };
-        if (std::any_of(findings.begin(), finding, isWithIt)) {
+        // A meter that was overdue has a row of all rounds (addOverdue).
+        if (finding->fault.is(balancing::kInstrumentOverdue) ||
+            std::any_of(findings.begin(), finding, isWithIt)) {
             continue;
         }
         std::string about = finding->fault.subject;
@@ -168,23 +167,29 @@ void addComments(const Source& source, Table& table) {
 
 void addOverdue(const Source& source, Table& table) {
     std::map<base::Id, int> late;
-    const auto count = [&](const std::optional<base::Id>& id, const std::optional<base::Instant>& time) {
-        const project::Instrument* meter = id ? source.project.instruments().find(*id) : nullptr;
-        if (meter != nullptr && project::isOverdue(*meter, time)) {
-            ++late[*id];
+    const auto count = [&](const auto& reading) {
+        const project::Instrument* meter =
+            reading.instrument ? source.project.instruments().find(*reading.instrument) : nullptr;
+        if (meter != nullptr &&
+            project::isOverdue(*meter, project::takenAt(source.project, reading.time, reading.round))) {
+            ++late[*reading.instrument];
         }
     };
     for (const project::Reading* reading : source.readings()) {
-        count(reading->instrument, reading->time);
+        count(*reading);
     }
     for (const project::PumpReading* reading : source.pumpReadings()) {
-        count(reading->instrument, reading->time);
+        count(*reading);
     }
     for (const project::Instrument& meter : source.project.instruments()) {
         if (const auto found = late.find(meter.id); found != late.end()) {
             std::vector<base::Fault> parts{say(kOverdue, {std::to_string(found->second), meter.due->date()})};
+            const project::FindingReason* given =
+                project::reasonFor(source.project, balancing::kInstrumentOverdue.code, meter.tag);
             if (!meter.overdueReason.empty()) {
                 parts.push_back(say(kReasonGiven, {meter.overdueReason}));
+            } else if (given != nullptr) {
+                parts.push_back(say(kReasonGiven, {given->reason}));
             }
             table.rows.push_back(row(meter.tag, "", base::term("overdue"), cell(std::move(parts), ". ")));
         }

@@ -54,13 +54,20 @@ class Sheet {
         if (m_decision.duty) {
             const pump_room::PresentDuty& duty = *m_decision.duty;
             const std::string percent = PumpNumbers::percent(duty.efficiency);
-            facts.push_back(
-                {say(kPresentDutyLabel),
-                 say(duty.isSpeedAssumed ? kPresentDutyAssumed : kPresentDuty,
-                     {flowAndUnit(duty.flow), units.written(duty.head), std::to_string(duty.roundNumber),
-                      PumpNumbers::percent(duty.speedFraction),
-                      duty.shaft ? units.text(*duty.shaft, 3) : std::string(base::term("not known")),
-                      percent.empty() ? std::string(base::term("not known")) : percent + " %"})});
+            const base::MessageForm& form = duty.isSpeedRead  ? kPresentDuty
+                                            : duty.speedRound ? kPresentDutyCarried
+                                                              : kPresentDutyAssumed;
+            std::vector<std::string> arguments{
+                flowAndUnit(duty.flow),
+                units.written(duty.head),
+                std::to_string(duty.roundNumber),
+                PumpNumbers::percent(duty.speedFraction),
+                duty.shaft ? units.text(*duty.shaft, 3) : std::string(base::term("not known")),
+                percent.empty() ? std::string(base::term("not known")) : percent + " %"};
+            if (duty.speedRound) {
+                arguments.push_back(std::to_string(*duty.speedRound));
+            }
+            facts.push_back({say(kPresentDutyLabel), say(form, std::move(arguments))});
         }
         if (m_decision.headAvailable) {
             facts.push_back(fullSpeed());
@@ -221,6 +228,10 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
                  });
     const bool isDecided =
         section.opening.size() > doubts || decision.curve.basis == balancing::CurveBasis::Untrusted;
+    std::copy_if(decision.findings.begin(), decision.findings.end(), std::back_inserter(section.opening),
+                 [](const base::Fault& finding) {
+                     return finding.is(pump_room::kSpeedNotRead) || finding.is(pump_room::kSpeedCarried);
+                 });
     if (decision.options.empty() && !isDecided) {
         section.statements.push_back(say(kNoDecision));
     }

@@ -92,7 +92,7 @@ void addImpeller(const PumpProposal& proposal, const project::Pump* pump, Sectio
 
 bool isSpeedOrdered(const CountedExcess& counted, const base::Fault& order) {
     return counted.speed &&
-           !(order.is(kOrderNothing) || order.is(kOrderRuns) || order.is(pump_room::kFirstLook));
+           !(order.is(kOrderNothing) || order.is(kOrderRuns) || (counted.notYet && order == *counted.notYet));
 }
 
 /// The speed to order in rpm and what it does to the power of the shaft, as the decision has both.
@@ -187,7 +187,7 @@ base::Fault readingOf(const Source& source, const std::optional<SystemCurve>& sy
     if (source.excess && source.excess->isFitting) {
         return say(kPumpReadingPlain, arguments);
     }
-    if (source.excess && source.excess->speed) {
+    if (source.excess && source.excess->speed && !source.excess->notYet) {
         arguments.push_back(Display::fixed(100 * source.excess->speed->si(), 1));
         return say(kPumpReadingDecided, arguments);
     }
@@ -206,8 +206,8 @@ std::optional<base::Fault> orderOf(const Source& source) {
     if (counted.isFitting) {
         return say(kOrderNothing);
     }
-    if (counted.firstLook && !(counted.speed && counted.runsAsDecided)) {
-        return counted.firstLook;
+    if (counted.notYet && !(counted.speed && counted.runsAsDecided)) {
+        return counted.notYet;
     }
     const PumpNumbers numbers(source.project);
     const std::string speed = counted.speed ? Display::fixed(100 * counted.speed->si(), 1) : std::string();

@@ -122,8 +122,13 @@ inline constexpr MessageForm kPresentDuty{
     "report_present_duty",
     "{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}"};
 inline constexpr MessageForm kPresentDutyAssumed{"report_present_duty_assumed",
-                                                 "{1} at {2} in round {3}, {4} % of full speed assumed, no "
-                                                 "speed was read; shaft power there {5w}, efficiency {6w}"};
+                                                 "{1} at {2} in round {3}; no speed was read, full speed is "
+                                                 "taken: read it on the drive; shaft power there "
+                                                 "{5w}, efficiency {6w}"};
+inline constexpr MessageForm kPresentDutyCarried{"report_present_duty_carried",
+                                                 "{1} at {2} in round {3}; no speed was read, the {4} % of "
+                                                 "full speed of round {7} are taken: read it on the "
+                                                 "drive; shaft power there {5w}, efficiency {6w}"};
 inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}, {3w}"};
 inline constexpr MessageForm kFullSpeedGauges{
     "report_full_speed_gauges", "{1} at the design flow of {2}, {3w}; the curve as published gives {4} {5w}"};

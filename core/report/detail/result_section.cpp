@@ -132,7 +132,7 @@ std::vector<Fact> pumpFacts(const Source& source) {
     bool isEarly = false;
     if (auto order = orderOf(source)) {
         const bool isDone = order->is(kOrderNothing) || order->is(kOrderRuns);
-        isEarly = order->is(pump_room::kFirstLook);
+        isEarly = source.excess->notYet && *order == *source.excess->notYet;
         auto rotation = orderedRotation(source, *order);
         facts.push_back({say(kPumpLabel), std::move(*order),
                          isDone    ? Mark::Pass
@@ -198,7 +198,7 @@ Fact excessFact(const Source& source, const CountedExcess& counted) {
         source.display.head(counted.excess.head) + " " + printed(source.display.headUnit()),
         balancing::excessWords(counted.excess.basis, counted.excess.speed), curveWords(source.curve),
         section};
-    if (!counted.speed || counted.firstLook) {
+    if (!counted.speed || counted.notYet) {
         return {say(kExcessLabel), say(kExcessResult, arguments)};
     }
     arguments.push_back(Display::fixed(100 * counted.speed->si(), 1));

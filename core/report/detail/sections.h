@@ -30,8 +30,8 @@ struct CountedExcess {
     bool isFitting = false;         ///< nothing is to be done
     bool isShortUndecided = false;  ///< it cannot be told whether the pump is short
     bool runsAsDecided = false;     ///< the pump was slowed already
-    /// Why the loop is to be balanced before the pump is changed; nothing where it is balanced.
-    std::optional<base::Fault> firstLook = {};
+    /// Why nothing is ordered yet; nothing where the loop is balanced and the speed was read.
+    std::optional<base::Fault> notYet = {};
     int section = 0;  ///< number of the section that decides
 };
 

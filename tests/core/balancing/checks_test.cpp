@@ -116,9 +116,16 @@ TEST(Checks, calibration) {
         r.instrument = meter;
         r.time = base::Instant::fromText("2026-03-02T09:00:00");
     });
-    EXPECT_EQ(severityOf(job, kPumpInstrumentOverdue), std::nullopt);
+    EXPECT_EQ(severityOf(job, kInstrumentOverdue), std::nullopt);
     setDates("2025-01-01", "2026-01-01");
-    EXPECT_EQ(severityOf(job, kPumpInstrumentOverdue, "P-1"), Severity::BlocksSignature);
+    EXPECT_EQ(severityOf(job, kInstrumentOverdue, "M-1"), Severity::BlocksSignature);
+    // One finding for the terminal and the pump together.
+    const Assessment all = assessNewest(job);
+    EXPECT_EQ(std::count_if(all.findings.begin(), all.findings.end(),
+                            [](const Finding& finding) { return finding.fault.is(kInstrumentOverdue); }),
+              1);
+    EXPECT_EQ(findingOf(all, kInstrumentOverdue)->fault.arguments,
+              (std::vector<std::string>{"2026-01-01", "2", "2026-03-02"}));
 }
 
 TEST(Checks, staleReference) {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "core/balancing/checks/check_forms.h"
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/learning/learn_forms.h"
 #include "core/balancing/learning/learned_loop.h"
@@ -220,6 +221,7 @@ TEST(Doubts, whatIsAboveTheRangeTeachesNothingUntilAReasonIsGiven) {
     EXPECT_TRUE(isLearnedFrom(learn(job.project())));
 }
 
+// The meter is found overdue, once; the reading counts (checks/calibration.cpp).
 TEST(Doubts, anInstrumentOverdueOnTheDayOfTheReading) {
     Reread reread("25.0");
     const base::Id meter = reread.job.instrument("1", "");
@@ -230,10 +232,23 @@ TEST(Doubts, anInstrumentOverdueOnTheDayOfTheReading) {
                           [&](project::Reading& r) { r.instrument = meter; });
         return reread.state();
     };
-    EXPECT_EQ(stateWithDue("2026-03-01"), State::Doubtful);
-    ASSERT_NE(reread.finding(kInstrumentOverdue), nullptr);
-    EXPECT_EQ(reread.finding(kInstrumentOverdue)->severity, Severity::BlocksSignature);
+    const auto severity = [&] { return severityOf(reread.job, kInstrumentOverdue, "M-1"); };
+    EXPECT_EQ(stateWithDue("2026-03-01"), State::OnShare);
+    EXPECT_EQ(severity(), Severity::BlocksSignature);
     EXPECT_EQ(stateWithDue("2026-03-02"), State::OnShare);  // the last day counts
+    EXPECT_EQ(severity(), std::nullopt);
+    // A reading without a time does not escape: the day on which its round was opened counts, else closed.
+    stateWithDue("2026-03-01");
+    reread.job.change(reread.job.project().readings().at(reread.reading),
+                      [](project::Reading& r) { r.time.reset(); });
+    const auto openedOn = [&](const char* day) {
+        reread.job.change(reread.job.project().rounds().at(reread.job.newestRound()),
+                          [&](project::Round& r) { r.opened = base::Instant::fromText(day); });
+    };
+    openedOn("2026-03-01");
+    EXPECT_EQ(severity(), std::nullopt);
+    openedOn("2026-03-02");
+    EXPECT_EQ(severity(), Severity::BlocksSignature);
 }
 
 TEST(Doubts, markedByHandAndExplained) {

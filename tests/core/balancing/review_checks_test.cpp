@@ -192,10 +192,10 @@ TEST(ReviewChecks, anOverdueInstrumentNeedsAReason) {
     readAs(job, "A", 1.0);
     job.change(job.project().instruments().at(meter),
                [](project::Instrument& i) { i.due = at("2026-01-01"); });
-    EXPECT_EQ(reviewSeverity(job, kInstrumentOverdue, "A"), Severity::BlocksSignature);
+    EXPECT_EQ(reviewSeverity(job, kInstrumentOverdue, "M-1"), Severity::BlocksSignature);
     job.change(job.project().instruments().at(meter),
                [](project::Instrument& i) { i.overdueReason = "checked against M-3 that day"; });
-    EXPECT_EQ(reviewSeverity(job, kInstrumentOverdue, "A"), Severity::Note);
+    EXPECT_EQ(reviewSeverity(job, kInstrumentOverdue, "M-1"), Severity::Note);
 }
 
 TEST(Readiness, usualLinesStandInEnglishAndAreKnownInTheWordsOfAnEarlierList) {

@@ -347,5 +347,35 @@ TEST_F(WalkTest, earlierReadingsAndSettings) {
     EXPECT_EQ(standingSetting(project(), second, branch("B"))->text(), "2.2");
 }
 
+// Before a survey is closed with gaps it is said what is lost: shares are of the whole.
+TEST(WalkGaps, aSurveyWithGapsSaysWhatIsLost) {
+    FieldJob job = flatLoop(3);
+    job.round(project::RoundKind::Survey, project::RoundState::Open);
+    readAs(job, "A", 1.0);
+    const auto lost = lostByGaps(job.project(), job.newestRound());
+    ASSERT_TRUE(lost.has_value());
+    EXPECT_TRUE(lost->is(kGapsLoseShares));
+    EXPECT_EQ(lost->arguments, (std::vector<std::string>{"2", "B, C"}));
+    EXPECT_FALSE(assessNewest(job).totalFlow.has_value()) << "this is what is lost";
+    readAs(job, "B", 1.0);
+    readAs(job, "C", 1.0);
+    EXPECT_FALSE(lostByGaps(job.project(), job.newestRound()).has_value());
+}
+
+// The valve of a riser tells the flow of all below it; an adjusting round is not read as a whole.
+TEST(WalkGaps, nothingIsLostBelowAReadRiserNorInAnAdjustingRound) {
+    FieldJob job = twoRisers();
+    job.round(project::RoundKind::Survey, project::RoundState::Open);
+    readAs(job, "R1", 1.0);
+    readAs(job, "C", 1.0);
+    const auto lost = lostByGaps(job.project(), job.newestRound());
+    ASSERT_TRUE(lost.has_value());
+    EXPECT_EQ(lost->arguments, (std::vector<std::string>{"1", "D"}));
+    FieldJob turned = flatLoop(2);
+    turned.round(project::RoundKind::Adjusting, project::RoundState::Open);
+    readAs(turned, "A", 1.0);
+    EXPECT_FALSE(lostByGaps(turned.project(), turned.newestRound()).has_value());
+}
+
 }  // namespace
 }  // namespace ww::balancing

@@ -94,9 +94,20 @@ TEST(PumpSections, aCautionOfAShutoffTestSaysThatItIsOne) {
               static_cast<std::ptrdiff_t>(count));
 }
 
+/// With the rated speed read at the pump whenever it was read.
+project::Project withSpeeds(project::Project project) {
+    const auto readings =
+        std::vector<project::PumpReading>(project.pumpReadings().begin(), project.pumpReadings().end());
+    for (project::PumpReading reading : readings) {
+        reading.speed = project.pumps()[0].speed;
+        project.put(reading);
+    }
+    return project;
+}
+
 /// The demo job with its pump curve's heads times this; the gauges were made from the curve as it was.
 project::Project withCurve(double heads) {
-    project::Project project = demoProject();
+    project::Project project = withSpeeds(demoProject());
     project::Pump pump = project.pumps()[0];
     for (project::PumpTableRow& row : pump.rows) {
         row.head = quantity::measured<quantity::Head>(
@@ -117,7 +128,7 @@ std::string sectionText(const Report& report, int number) {
 
 // The demo runs at full speed: with the balanced round both speeds are one, with another need they are two.
 TEST(PumpSections, theFirstPageLeadsWithWhatIsOrderedBy) {
-    const project::Project project = demoProject();
+    const project::Project project = withSpeeds(demoProject());
     const Report report = build(project, {});
     EXPECT_EQ(sectionText(report, kResult).find("order no speed or impeller by it"), std::string::npos);
     auto pumps = std::make_shared<pump_room::PumpPicture>(*report.pumps);
@@ -153,7 +164,7 @@ TEST(PumpSections, theFirstPageLeadsWithWhatIsOrderedBy) {
 
 // Before the loop is balanced every section says so, and none what to order.
 TEST(PumpSections, aFirstLookOrdersNothingAnywhere) {
-    const project::Project project = demoProject();
+    const project::Project project = withSpeeds(demoProject());
     auto pumps = std::make_shared<pump_room::PumpPicture>(pictured(project));
     const base::Fault look{&pump_room::kFirstLook, "", {"3", "4", "6", base::term("not proved")}};
     std::erase_if(pumps->decision.findings,
@@ -206,14 +217,55 @@ TEST(PumpSections, whatWasNotReadIsSaidToBeAssumed) {
     const auto test = [&] { return textOf(pumpTestSection(project, pictured(project), 0)); };
     const auto decision = [&] { return textOf(pumpDecisionSection(project, pictured(project))); };
     EXPECT_NE(test().find("|?||"), std::string::npos) << "no zero of the gauges, no elevation: " << test();
-    EXPECT_NE(decision().find("% of full speed assumed, no speed was read"), std::string::npos) << decision();
+    EXPECT_NE(decision().find("in round 3; no speed was read, full speed is taken: read it on the drive"),
+              std::string::npos)
+        << decision();
+    EXPECT_EQ(decision().find("100.0 % of full speed"), std::string::npos) << decision();
     EXPECT_NE(sectionText(build(project, {}), kPump).find("100.0 %, not read|"), std::string::npos);
-    for (project::PumpReading reading :
-         std::vector<project::PumpReading>(project.pumpReadings().begin(), project.pumpReadings().end())) {
-        reading.speed = project.pumps()[0].speed;
-        project.put(reading);
+    project = withSpeeds(std::move(project));
+    EXPECT_EQ(decision().find("no speed was read"), std::string::npos) << decision();
+    EXPECT_NE(decision().find("in round 3, 100.0 % of full speed"), std::string::npos) << decision();
+}
+
+// Without a speed nothing is ordered: not on the first page and not beside the curves.
+TEST(PumpSections, aSpeedThatWasNotReadOrdersNothing) {
+    const Report report = build(demoProject(), {});
+    const std::string first = sectionText(report, kResult);
+    EXPECT_NE(first.find("Pump: no speed was read in round 3, so full speed is taken"), std::string::npos)
+        << first;
+    EXPECT_EQ(first.find("takes it away"), std::string::npos) << first;
+    const std::string pump = sectionText(report, kPump);
+    EXPECT_NE(pump.find("Order by: no speed was read in round 3"), std::string::npos) << pump;
+    // That of an earlier round is named as such.
+    project::Project project = demoProject();
+    project::PumpReading one = project.pumpReadings()[0];
+    one.speed = quantity::measured<quantity::RotationalSpeed>(*base::Decimal::parse("1218"),
+                                                              quantity::Unit::RevolutionPerMinute);
+    project.put(one);
+    const std::string decision = textOf(pumpDecisionSection(project, pictured(project)));
+    EXPECT_NE(decision.find("no speed was read, the 84.0 % of full speed of round 1 are taken"),
+              std::string::npos)
+        << decision;
+}
+
+// A pump that was slowed is said to run at the speed that was read, not at the one computed.
+TEST(PumpSections, aPumpThatRunsAsDecidedHasOneSpeed) {
+    const project::Project project = withSpeeds(demoProject());
+    auto pumps = std::make_shared<pump_room::PumpPicture>(pictured(project));
+    ASSERT_TRUE(pumps->decision.duty.has_value());
+    pumps->decision.duty->speedFraction = quantity::Ratio::si(0.84);
+    pumps->decision.presentExcess = quantity::Head();
+    for (pump_room::DecidedOption& decided : pumps->decision.options) {
+        decided.option.ratio = quantity::Ratio::si(0.837);
+        decided.option.isAllowed = true;
     }
-    EXPECT_EQ(decision().find("assumed"), std::string::npos) << decision();
+    ASSERT_TRUE(pumps->decision.runsAsDecided());
+    ReportOptions options;
+    options.pumps = pumps;
+    const Report report = build(project, options);
+    const std::string text = sectionText(report, kResult) + sectionText(report, kPump);
+    EXPECT_NE(text.find("No change: the pump runs at 84.0 % of full speed"), std::string::npos) << text;
+    EXPECT_EQ(text.find("83.7"), std::string::npos) << text;
 }
 
 // One system of units: the clause's fixed figures are told in the unit of the plate.

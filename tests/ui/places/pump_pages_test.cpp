@@ -2,8 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QHeaderView>
+#include <QLineEdit>
+#include <QTest>
 
+#include "core/balancing/pump_doubts.h"
 #include "core/project/names.h"
 #include "core/report/pump_sections.h"
 #include "tests/ui/support/pump_pages.h"
@@ -57,6 +61,42 @@ TEST_F(PumpPages, testSheetStoresWhatIsTyped) {
     ASSERT_TRUE(m_rig.bridge.undo().ok());
     EXPECT_EQ(job().pumpReadings().size(), before);
     EXPECT_EQ(reading(PumpPoint::FullOpen)->speed->text(), "1450 rpm");
+}
+
+// Typed at the table, as a hand does it.
+TEST_F(PumpPages, anOddReadingOfTheTestIsStoredAndSaid) {
+    auto& test = page<TestPage>(PumpPlace::Test);
+    std::vector<base::Fault> said;
+    QObject::connect(&m_rig.bridge, &WorkbookBridge::messageRaised, &test,
+                     [&](const base::Fault& fault) { said.push_back(fault); });
+    const auto type = [&](int row, int column, const char* text) {
+        test.table()->beginEdit(test.model()->index(row, column));
+        auto* editor = test.table()->findChild<QLineEdit*>();
+        ASSERT_NE(editor, nullptr);
+        editor->selectAll();
+        QTest::keyClicks(editor, text);
+        EXPECT_TRUE(test.table()->commitEdit());
+    };
+    type(Amps, FullOpen, "1.5");
+    EXPECT_TRUE(said.empty());
+    type(Amps, Final, "14");
+    ASSERT_NE(reading(PumpPoint::Final), nullptr);
+    EXPECT_EQ(reading(PumpPoint::Final)->amps->text(), "14 A") << "stored as typed";
+    ASSERT_EQ(said.size(), 1U);
+    EXPECT_TRUE(said[0].is(balancing::kPumpPointMoved)) << base::english(said[0]);
+    EXPECT_NE(base::english(said[0]).find("it would be 1.4 A"), std::string::npos);
+}
+
+TEST_F(PumpPages, inANewRoundTheKeysStandInItsFirstEmptyCell) {
+    auto& test = page<TestPage>(PumpPlace::Test);
+    test.table()->setCurrentIndex(test.model()->index(Amps, Final));
+    project::Round last = *job().lastRound();
+    last.state = project::RoundState::Closed;
+    ASSERT_TRUE(m_rig.bridge.apply({"round", {last}, {}, true}).ok());
+    ASSERT_TRUE(m_rig.bridge.openRound(project::RoundKind::Adjusting, {}, {}).ok());
+    QApplication::processEvents();
+    test.show(nullptr);
+    EXPECT_EQ(test.table()->currentIndex(), test.model()->index(Suction, Off));
 }
 
 TEST_F(PumpPages, testSheetRefusesWhatIsNoNumber) {

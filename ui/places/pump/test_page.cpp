@@ -2,8 +2,10 @@
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <array>
 
+#include "core/balancing/pump_doubts.h"
 #include "core/project/edit_label.h"
 #include "core/pump_room/test_entry.h"
 #include "core/pump_room/test_sheet.h"
@@ -79,6 +81,18 @@ TestPage::TestPage(WorkbookBridge& bridge, QWidget* parent)
       m_round(new QLabel(this)),
       m_cautions(new SectionView(this)) {
     setUpEntry(*m_table, *m_model, *m_delegate, bridge, tr("Pump test sheet"));
+    m_table->setStore([this](const QModelIndex& cell, const QString& typed) {
+        const std::vector<base::Fault> before = doubtsAt(cell.column() - 1);
+        const bool isStored = m_bridge.tellOrClear(m_model->store(cell, typed));
+        // As Walk does for a dp: what was typed is stored, and what is odd about it is said at once.
+        for (const base::Fault& doubt : isStored ? doubtsAt(cell.column() - 1) : std::vector<base::Fault>()) {
+            if (std::find(before.begin(), before.end(), doubt) == before.end()) {
+                emit m_bridge.messageRaised(doubt);
+                break;
+            }
+        }
+        return isStored;
+    });
     m_table->setAccessibleDescription(tr("Type to enter a value; Enter goes down, Tab goes right"));
     m_round->setWordWrap(true);
     auto* label = new QLabel(tr("Pump"), this);
@@ -150,8 +164,39 @@ base::Outcome TestPage::store(int fieldIndex, int point, const QString& typed) {
         pump_room::storeTestReading(project, std::move(reading), isAdded, value, m_bridge.context()));
 }
 
+std::vector<base::Fault> TestPage::doubtsAt(int point) const {
+    const project::Project& project = m_bridge.project();
+    const project::Pump* pump = m_chooser->pump();
+    const project::Round* round = project.lastRound();
+    const PumpReading* reading =
+        pump != nullptr && round != nullptr
+            ? pump_room::testReading(project, round->id, pump->id, kPoints[static_cast<std::size_t>(point)])
+            : nullptr;
+    return reading != nullptr && reading->reason.empty() ? balancing::pumpDoubts(project, *reading)
+                                                         : std::vector<base::Fault>();
+}
+
+/// In a new round the keys stand where its first value belongs.
+void TestPage::beginRound(const project::Round* round) {
+    const auto id = round != nullptr ? std::optional(round->id) : std::nullopt;
+    if (id == m_begun) {
+        return;
+    }
+    m_begun = id;
+    for (int column = 1; column < m_model->columnCount(); ++column) {
+        for (int row = 0; row < m_model->rowCount(); ++row) {
+            const QModelIndex cell = m_model->index(row, column);
+            if (m_model->data(cell, Qt::DisplayRole).toString().isEmpty()) {
+                m_table->setCurrentIndex(cell);
+                return;
+            }
+        }
+    }
+}
+
 void TestPage::refresh() {
     const project::Round* round = m_bridge.project().lastRound();
+    beginRound(round);
     m_round->setText(
         round == nullptr
             ? tr("Open a round first (Ctrl+Shift+N): readings are kept with one.")

@@ -31,6 +31,9 @@ class TestPage : public PumpPage {
     QString text(int field, int point) const;
     base::Outcome store(int field, int point, const QString& typed);
     void refresh();
+    /// What is odd about the reading of a point, and has no reason yet.
+    std::vector<base::Fault> doubtsAt(int point) const;
+    void beginRound(const project::Round* round);
 
     WorkbookBridge& m_bridge;
     std::vector<RecordField<project::PumpReading>> m_fields;
@@ -40,6 +43,7 @@ class TestPage : public PumpPage {
     BranchDelegate* m_delegate;
     QLabel* m_round;
     SectionView* m_cautions;
+    std::optional<base::Id> m_begun;  ///< the round in whose first empty cell the keys were set
 };
 
 }  // namespace ww::ui

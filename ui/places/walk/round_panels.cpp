@@ -266,6 +266,16 @@ void CloseRoundPanel::list() {
     auto* page = new QWidget;
     auto* rows = new QVBoxLayout(page);
     rows->setContentsMargins(0, 0, 4, 0);
+    std::vector<base::Fault> ofAll = shiftsOf(m_advisor, m_bridge.project(), round->id);
+    if (auto lost = balancing::lostByGaps(m_bridge.project(), round->id)) {
+        ofAll.insert(ofAll.begin(), std::move(*lost));
+    }
+    for (const base::Fault& said : ofAll) {
+        auto* words = new QLabel(text::sentence(said), page);
+        words->setWordWrap(true);
+        words->setTextFormat(Qt::PlainText);
+        rows->addWidget(words);
+    }
     for (std::size_t i = 0; i < std::min(items.size(), kShown); ++i) {
         addItem(items[i], page, rows);
     }

@@ -232,7 +232,10 @@ void ValvePanel::showLearned() {
     const balancing::DoubtfulReading* doubtful =
         selected ? doubtfulAt(m_advisor, m_bridge.project(), *selected) : nullptr;
     if (doubtful == nullptr) {
-        m_learned->clear();
+        const project::Round* round = m_bridge.project().lastRound();
+        const auto shifts = round != nullptr ? shiftsOf(m_advisor, m_bridge.project(), round->id)
+                                             : std::vector<base::Fault>();
+        m_learned->setText(shifts.empty() ? QString() : text::sentence(shifts.front()));
         return;
     }
     const bool hasFix = learnedFix(m_bridge.project(), *doubtful).has_value();
