@@ -61,7 +61,9 @@ KeyList::KeyList(const Commands& commands, QWidget* parent) : OrderedDialog(pare
         const int row = table->rowCount();
         table->insertRow(row);
         table->setItem(row, 0, new QTableWidgetItem(command));
-        table->setItem(row, 1, new QTableWidgetItem(keys));
+        auto* item = new QTableWidgetItem(keys);
+        item->setData(Qt::AccessibleTextRole, command + QStringLiteral(", ") + keys);
+        table->setItem(row, 1, item);
     };
     for (const auto& [command, keys] : walking) {
         add(command, keys);

@@ -1,6 +1,5 @@
 #include <QApplication>
 #include <QDir>
-#include <QMessageBox>
 
 #include "core/base/version.h"
 #include "ui/ask_dialog.h"
@@ -10,6 +9,7 @@
 #include "ui/key_list.h"
 #include "ui/language.h"
 #include "ui/main_window.h"
+#include "ui/tell_dialog.h"
 #include "ui/widgets/quiet_combo.h"
 
 // What the main window does for people who are new here: handbook, keys, release notes, sample jobs.
@@ -94,12 +94,13 @@ void MainWindow::createFrom(const QString& folder, const QString& file) {
 }
 
 void MainWindow::showAbout() {
-    QMessageBox::about(
-        this, tr("Waterwright"),
-        tr("Waterwright %1\n\nA field-balancing workbook for closed water loops.\n\nFree software "
-           "under the GNU General Public License, version 3 or later. There is no warranty: check "
-           "results before you act on them.")
-            .arg(QString::fromStdString(std::string(base::version()))));
+    TellDialog(tr("Waterwright"),
+               tr("Waterwright %1\n\nA field-balancing workbook for closed water loops.\n\nFree software "
+                  "under the GNU General Public License, version 3 or later. There is no warranty: check "
+                  "results before you act on them.")
+                   .arg(QString::fromStdString(std::string(base::version()))),
+               this)
+        .exec();
 }
 
 }  // namespace ww::ui

@@ -53,7 +53,7 @@ QString largeSheet(const theme::Metrics& m) {
                "border-bottom: 4px solid palette(mid); }"
                "QTabBar::tab:selected { border-bottom: 4px solid palette(window-text); }"
                "QListView::item { min-height: %2px; }"
-               "QScrollBar:vertical { width: 48px; }")
+               "QScrollBar:vertical { width: 48px; } QScrollBar:horizontal { height: 48px; }")
         .arg((m.controlHeight - static_cast<int>(m.textPoints * 1.6)) / 2)
         .arg(m.controlHeight - 8);
 }
@@ -98,6 +98,8 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QCheckBox:focus, QRadioButton:focus { border: 3px solid %3; }"
                "QPlainTextEdit { background: %2; color: %3; border: 1px solid %4; }"
                "QPlainTextEdit:focus { border: 3px solid %3; }"
+               "QTextBrowser { border: 3px solid transparent; }"
+               "QTextBrowser:focus { border: 3px solid %3; }"
                "QComboBox QAbstractItemView { background: %2; color: %3; selection-background-color: %3;"
                " selection-color: %2; }")
         .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name(), QString::number(frame + 2),
@@ -146,7 +148,7 @@ Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
 }
 
 const Look& applyToProgram(const Look& look) {
-    programStyle().setTokens(look.tokens);
+    programStyle().setLook(look.tokens, look.metrics);
     QApplication::setPalette(look.palette);
     QApplication::setFont(look.font);
     // Setting it has every widget polished anew.

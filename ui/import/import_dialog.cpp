@@ -118,6 +118,8 @@ QWidget* ImportDialog::columnPage() {
     form->addRow(m_headRowWhy);
     m_headRowWhy->setWordWrap(true);
     m_headRowWhy->hide();
+    m_sheet->setAccessibleName(tr("&Sheet").remove('&'));
+    m_table->setAccessibleName(tr("The rows &are").remove('&'));
     m_sheet->setEnabled(m_source.sheets.size() > 1);
     auto* words =
         new QLabel(tr("Say which of your columns is which, and the unit where the heading has none. "

@@ -11,6 +11,7 @@
 
 #include "ui/places/column_fit.h"
 #include "ui/text/conflict_text.h"
+#include "ui/theme/control_style.h"
 #include "ui/widgets/wrapped_choice.h"
 #include "ui/widgets/wrapped_head.h"
 
@@ -95,6 +96,8 @@ void MergeDialog::build(const std::vector<MergeConflict>& conflicts, const QStri
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionMode(QAbstractItemView::NoSelection);
     m_table->setFocusPolicy(Qt::NoFocus);
+    // Else Tab would not leave a choice: the table would keep it for cells that take no keys.
+    m_table->setTabKeyNavigation(false);
     m_table->verticalHeader()->hide();
     for (const MergeConflict& conflict : conflicts) {
         addConflict(conflict);
@@ -125,14 +128,18 @@ bool MergeDialog::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void MergeDialog::fit() {
+    // Two choices beside one another each keep half of the gap between them.
+    const int apart = style()->styleHint(theme::ControlStyle::kTargetGap, nullptr, this) / 2;
+    const int beside = kLine + 2 * apart;
     std::vector<int> least;
     std::vector<double> wanted;
     for (int column = 0; column < ColumnCount; ++column) {
         least.push_back(leastColumnWidth(*m_table, column));
         int widest = std::max(least.back(), wordsColumnWidth(*m_table, column));
         for (const WrappedChoice* choice : choicesIn(column)) {
-            least.back() = std::max(least.back(), choice->leastWidth() + kLine);
-            widest = std::max(widest, choice->wholeWidth() + kLine);
+            choice->parentWidget()->layout()->setContentsMargins(apart, apart, apart, apart);
+            least.back() = std::max(least.back(), choice->leastWidth() + beside);
+            widest = std::max(widest, choice->wholeWidth() + beside);
         }
         wanted.push_back(widest);
     }
@@ -146,16 +153,21 @@ void MergeDialog::fit() {
     for (int column = 0; column < ColumnCount; ++column) {
         m_table->setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
         for (WrappedChoice* choice : choicesIn(column)) {
-            choice->breakFor(m_table->columnWidth(column) - kLine);
+            choice->breakFor(m_table->columnWidth(column) - beside);
         }
     }
     m_table->resizeRowsToContents();
 }
 
+WrappedChoice* MergeDialog::choiceAt(int row, int column) const {
+    const QWidget* cell = m_table->cellWidget(row, column);
+    return cell != nullptr ? cell->findChild<WrappedChoice*>() : nullptr;
+}
+
 std::vector<WrappedChoice*> MergeDialog::choicesIn(int column) const {
     std::vector<WrappedChoice*> choices;
     for (int row = 0; row < m_table->rowCount(); ++row) {
-        if (auto* choice = qobject_cast<WrappedChoice*>(m_table->cellWidget(row, column))) {
+        if (WrappedChoice* choice = choiceAt(row, column)) {
             choices.push_back(choice);
         }
     }
@@ -170,11 +182,15 @@ void MergeDialog::addConflict(const MergeConflict& conflict) {
     m_table->setItem(row, Place, new QTableWidgetItem(place));
     auto* group = new QButtonGroup(m_table);
     const auto add = [&](Column column, ConflictChoice choice, const QString& text, const QString& spoken) {
-        auto* button = new WrappedChoice(text, m_table);
+        auto* cell = new QWidget(m_table);
+        auto* button = new WrappedChoice(text, cell);
+        auto* inside = new QVBoxLayout(cell);
+        inside->setContentsMargins(0, 0, 0, 0);
+        inside->addWidget(button);
         button->setProperty(kChoiceProperty, static_cast<int>(choice));
         button->setAccessibleName(tr("%1: %2").arg(place, spoken));
         group->addButton(button);
-        m_table->setCellWidget(row, column, button);
+        m_table->setCellWidget(row, column, cell);
     };
     const QString ours = sideText(said.ours, conflict.ourPerson, conflict.ourTime, conflict.ourInstrument);
     const QString theirs =
@@ -191,7 +207,7 @@ MergeDialog::Choices MergeDialog::choices() const {
     Choices choices;
     for (int row = 0; row < m_table->rowCount(); ++row) {
         for (const int column : {Ours, Theirs, Both}) {
-            const auto* button = qobject_cast<QRadioButton*>(m_table->cellWidget(row, column));
+            const WrappedChoice* button = choiceAt(row, column);
             if (button != nullptr && button->isChecked()) {
                 choices[m_ids[static_cast<std::size_t>(row)]] =
                     static_cast<ConflictChoice>(button->property(kChoiceProperty).toInt());

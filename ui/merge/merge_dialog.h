@@ -38,6 +38,8 @@ class MergeDialog : public OrderedDialog {
   private:
     /// Shares the width of the table out to its columns and breaks the words in them.
     void fit();
+    /// Null where a cell has none.
+    WrappedChoice* choiceAt(int row, int column) const;
     std::vector<WrappedChoice*> choicesIn(int column) const;
     void build(const std::vector<project::MergeConflict>& conflicts, const QString& accept);
     void addConflict(const project::MergeConflict& conflict);

@@ -155,9 +155,17 @@ Qt::Alignment SectionTableModel::sideOf(std::size_t column) const {
     return m_table.columns[column].alignment == ww::report::Alignment::Right ? Qt::AlignRight : Qt::AlignLeft;
 }
 
+QString SectionTableModel::spoken(std::size_t row, std::size_t column) const {
+    return QStringList{wordsOf(row, 0), headOf(column, QChar(' ')), wordsOf(row, column)}.join(
+        QStringLiteral(", "));
+}
+
 QVariant SectionTableModel::uprightData(std::size_t row, std::size_t column, int role) const {
     if (role == Qt::DisplayRole) {
         return wordsOf(row, column);
+    }
+    if (role == Qt::AccessibleTextRole) {
+        return spoken(row, column);
     }
     return role == Qt::TextAlignmentRole ? QVariant::fromValue(int(sideOf(column) | Qt::AlignVCenter))
                                          : QVariant();
@@ -169,6 +177,9 @@ QVariant SectionTableModel::lineData(std::size_t line, bool isHead, int role) co
     const std::size_t column = line % m_table.columns.size();
     if (role == Qt::DisplayRole) {
         return isHead ? headOf(column, QChar(' ')) : wordsOf(row, column);
+    }
+    if (role == Qt::AccessibleTextRole) {
+        return spoken(row, column);
     }
     if (role == Qt::FontRole && column == 0) {
         QFont bold;

@@ -38,6 +38,8 @@ class SectionTableModel : public QAbstractTableModel {
   private:
     QString headOf(std::size_t column, QChar between) const;
     QString wordsOf(std::size_t row, std::size_t column) const;
+    /// What a screen reader says of a cell: its row, its column, its words.
+    QString spoken(std::size_t row, std::size_t column) const;
     QVariant uprightData(std::size_t row, std::size_t column, int role) const;
     QVariant lineData(std::size_t line, bool isHead, int role) const;
     Qt::Alignment sideOf(std::size_t column) const;

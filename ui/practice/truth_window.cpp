@@ -120,6 +120,8 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
         for (int column = 0; column < cells.size(); ++column) {
             auto* item = new QTableWidgetItem(cells[column]);
             if (column > 0) {
+                const QStringList spoken{cells[0], to->horizontalHeaderItem(column)->text(), cells[column]};
+                item->setData(Qt::AccessibleTextRole, spoken.join(QStringLiteral(", ")));
                 item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             }
             to->setItem(row, column, item);

@@ -1,7 +1,10 @@
 #include "ui/theme/control_style.h"
 
+#include <QAbstractItemView>
+#include <QComboBox>
 #include <QDialog>
 #include <QEvent>
+#include <QMainWindow>
 #include <QPainter>
 #include <QScreen>
 #include <QStyleOption>
@@ -21,10 +24,26 @@ QRect squareIn(const QRect& room) {
     return square;
 }
 
+bool isBesideMainWindow(const QWidget* widget) {
+    return widget != nullptr && qobject_cast<const QMainWindow*>(widget->window()) == nullptr;
+}
+
+/// Whether an item is a target of its own in a widget of the program.
+bool isTouched(const QWidget* widget) {
+    const auto* view = qobject_cast<const QAbstractItemView*>(widget);
+    return view != nullptr && view->selectionMode() != QAbstractItemView::NoSelection &&
+           isBesideMainWindow(view);
+}
+
 }  // namespace
 
 ControlStyle::ControlStyle(const QString& desktopStyle)
     : QProxyStyle(desktopStyle), m_tokens(theme::tokens(Display::Office)) {}
+
+void ControlStyle::setLook(const Tokens& tokens, const Metrics& metrics) {
+    m_tokens = tokens;
+    m_metrics = metrics;
+}
 
 void ControlStyle::polish(QWidget* widget) {
     QProxyStyle::polish(widget);
@@ -83,18 +102,38 @@ QStyleOptionViewItem ControlStyle::asWritten(const QStyleOptionViewItem& item) c
 
 QSize ControlStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
                                      const QWidget* widget) const {
+    const QSize least(0, leastTarget());
     const auto* item = qstyleoption_cast<const QStyleOptionViewItem*>(option);
-    if (type != CT_ItemViewItem || item == nullptr) {
-        return QProxyStyle::sizeFromContents(type, option, contents, widget);
+    if (type == CT_ItemViewItem && item != nullptr) {
+        const QStyleOptionViewItem written = asWritten(*item);
+        const QSize size = QProxyStyle::sizeFromContents(type, &written, contents, widget);
+        return isTouched(widget) ? size.expandedTo(least) : size;
     }
-    const QStyleOptionViewItem written = asWritten(*item);
-    return QProxyStyle::sizeFromContents(type, &written, contents, widget);
+    const QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    const bool isChoice = type == CT_MenuItem && qobject_cast<const QComboBox*>(widget) != nullptr;
+    return isChoice ? size.expandedTo(least) : size;
 }
 
 int ControlStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
                             QStyleHintReturn* returned) const {
     return hint == kNumeralWeight ? int(m_tokens.numerals)
+           : hint == kTargetGap   ? m_metrics.targetGap()
                                   : QProxyStyle::styleHint(hint, option, widget, returned);
+}
+
+int ControlStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
+    const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+    switch (metric) {
+        case PM_LayoutHorizontalSpacing:
+        case PM_LayoutVerticalSpacing:
+            return isBesideMainWindow(widget) ? std::max(usual, m_metrics.targetGap()) : usual;
+        // The branch of a tree opens and closes, the sign in a field clears it.
+        case PM_TreeViewIndentation:
+        case PM_LineEditIconSize:
+            return std::max(usual, leastTarget());
+        default:
+            return usual;
+    }
 }
 
 void ControlStyle::drawItemText(QPainter* painter, const QRect& box, int flags, const QPalette& palette,

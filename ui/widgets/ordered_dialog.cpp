@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/mnemonics.h"
 #include "ui/widgets/dialog_area.h"
 #include "ui/widgets/reading_order.h"
 #include "ui/widgets/text_scale.h"
@@ -52,6 +53,7 @@ void OrderedDialog::resizeToWords(int width) {
 
 void OrderedDialog::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
+    settleLetters(*this, {});
     const QWidget* keys = focusWidget();
     if (m_content == nullptr || (keys != nullptr && m_content->isAncestorOf(keys))) {
         return;

@@ -22,7 +22,8 @@ class OrderedDialog : public QDialog {
     void resizeToWords(int width);
 
     bool focusNextPrevChild(bool isForward) override;
-    /// The keys begin at the first stop of what was laid out, not at a button below it.
+    /// Letters under Alt mean one thing each; the keys begin at the first stop of what was laid out, not at a
+    /// button below it.
     void showEvent(QShowEvent* event) override;
 
   private:

@@ -1,5 +1,5 @@
 // What the screens paint: contrast of words measured from pixels, distance of the colours of states for every
-// kind of eye, and the ring around what has the keys.
+// kind of eye. Not for the ring around what has the keys (ring_test.cpp).
 #include <gtest/gtest.h>
 
 #include <QAbstractItemView>
@@ -11,7 +11,6 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QPlainTextEdit>
-#include <QPointer>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QStyleOptionButton>
@@ -23,7 +22,6 @@
 #include "tests/ui/support/color_math.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/each_page.h"
-#include "tests/ui/support/ring_faults.h"
 #include "ui/theme/state_shape.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/hinted_field.h"
@@ -369,34 +367,6 @@ TEST(PaintedColors, statesAreToldApartByEveryKindOfEye) {
             }
         }
         EXPECT_GE(support::smallestDistance(t.shortShare, t.over), 17.0);
-    }
-}
-
-// WCAG 2.2, 2.4.13: the ring is at least as large as a line of 2 px around the control, and 3:1 against what
-// was there before; 2.4.12: nothing of it is hidden.
-TEST(PaintedColors, whatHasTheKeysIsRinged) {
-    DeskWindow desk;
-    for (const Display display : kDisplays) {
-        desk.window.setDisplay(display);
-        support::eachPage(desk.window, [&](const QString& page) {
-            QTest::qWait(120);
-            // The keys in one control may hide or make another.
-            QList<QPointer<QWidget>> stops;
-            for (QWidget* stop : support::tabStops(desk.window)) {
-                stops << stop;
-            }
-            EXPECT_GE(stops.size(), 2);
-            for (const QPointer<QWidget>& stop : stops) {
-                if (!stop || !stop->isVisible() || !stop->isEnabled()) {
-                    continue;
-                }
-                const QString fault = support::ringFault(desk.window, *stop);
-                EXPECT_TRUE(!stop || fault.isEmpty())
-                    << theme::name(display).toStdString() << ", " << page.toStdString() << ": "
-                    << stop->metaObject()->className() << " " << stop->accessibleName().toStdString() << ": "
-                    << fault.toStdString();
-            }
-        });
     }
 }
 

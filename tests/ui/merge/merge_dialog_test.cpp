@@ -52,7 +52,8 @@ class MergeWindow : public testing::Test {
         });
     }
     static QRadioButton* button(MergeDialog& dialog, int row, int column) {
-        return qobject_cast<QRadioButton*>(dialog.table()->cellWidget(row, column));
+        const QWidget* cell = dialog.table()->cellWidget(row, column);
+        return cell != nullptr ? cell->findChild<QRadioButton*>() : nullptr;
     }
     static void accept(MergeDialog& dialog) {
         QTest::mouseClick(dialog.findChild<QPushButton*>("merge_accept"), Qt::LeftButton);

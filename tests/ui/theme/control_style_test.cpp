@@ -24,7 +24,7 @@ constexpr Display kAll[] = {Display::Office, Display::Daylight, Display::PlantRo
 QImage indicator(Display display, QStyle::PrimitiveElement element, QStyle::State state,
                  const QColor& ground) {
     ControlStyle style(QStringLiteral("fusion"));
-    style.setTokens(tokens(display));
+    style.setLook(tokens(display), metrics(10.0));
     QImage picture(kSide + 6, kSide + 6, QImage::Format_RGB32);
     picture.fill(ground);
     QStyleOptionButton option;

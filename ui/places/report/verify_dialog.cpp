@@ -69,6 +69,7 @@ VerifyDialog::VerifyDialog(const WorkbookBridge& bridge, const theme::Tokens& to
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setProperty("ringed", true);
     scroll->setAccessibleName(tr("What was found"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     auto* trustButton = buttons->addButton(tr("Trust a Root Certificate…"), QDialogButtonBox::ActionRole);
