@@ -61,6 +61,12 @@ void NoteField::focusOutEvent(QFocusEvent* event) {
     }
 }
 
+void NoteField::insertFromMimeData(const QMimeData* source) {
+    if (source != nullptr) {
+        QPlainTextEdit::insertFromMimeData(source);
+    }
+}
+
 bool NoteField::event(QEvent* event) {
     // Here Ctrl+Enter ends the text; the program's own meaning of it comes after.
     if (event->type() == QEvent::ShortcutOverride && isEnter(*static_cast<QKeyEvent*>(event))) {

@@ -30,6 +30,8 @@ class NoteField : public QPlainTextEdit {
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool event(QEvent* event) override;
+    /// Nothing where the clipboard is empty: Qt hands over null then.
+    void insertFromMimeData(const QMimeData* source) override;
 
   private:
     Store m_store;
