@@ -1,6 +1,7 @@
 #include "ui/widgets/note_field.h"
 
 #include <QKeyEvent>
+#include <QMimeData>
 
 namespace ww::ui {
 namespace {
@@ -62,7 +63,7 @@ void NoteField::focusOutEvent(QFocusEvent* event) {
 }
 
 void NoteField::insertFromMimeData(const QMimeData* source) {
-    if (source != nullptr) {
+    if (!source->formats().isEmpty()) {
         QPlainTextEdit::insertFromMimeData(source);
     }
 }

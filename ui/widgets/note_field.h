@@ -30,7 +30,8 @@ class NoteField : public QPlainTextEdit {
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool event(QEvent* event) override;
-    /// Nothing where the clipboard is empty: Qt hands over null then.
+    /// Nothing of an empty clipboard: Qt 6.4 takes the first of its formats without asking whether there is
+    /// one.
     void insertFromMimeData(const QMimeData* source) override;
 
   private:
