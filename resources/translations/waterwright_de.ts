@@ -2148,10 +2148,6 @@
         <translation>„{1}“ ist leer oder die Kennung einer anderen Pumpe; tippen Sie eine andere Kennung</translation>
     </message>
     <message>
-        <source>&quot;{1}&quot; is no seed; give a whole number from 1 to 999999999</source>
-        <translation>„{1}“ ist keine Startzahl; geben Sie eine ganze Zahl von 1 bis 999999999</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02</source>
         <translation>„{1}“ ist weder Datum noch Zeit; schreiben Sie es als 2026-03-04 oder 2026-03-04T14:02</translation>
     </message>
@@ -2508,14 +2504,6 @@
         <translation>in Tabelle {1} ist der Wert von {2} nicht lesbar; ein anderes Programm hat ihn geändert, öffnen Sie eine frühere Kopie</translation>
     </message>
     <message>
-        <source>instrument {1} was due for calibration on {2}, pump {3} was read with it on {4}; read again with another one</source>
-        <translation>Messgerät {1} war am {2} zur Kalibrierung fällig, Pumpe {3} wurde am {4} damit abgelesen; lesen Sie mit einem anderen neu ab</translation>
-    </message>
-    <message>
-        <source>instrument {1} was due for calibration on {2}, this reading is of {3}; use another instrument or give the reason</source>
-        <translation>Messgerät {1} war am {2} zur Kalibrierung fällig, diese Ablesung ist vom {3}; nehmen Sie ein anderes Messgerät oder geben Sie den Grund an</translation>
-    </message>
-    <message>
         <source>it has no valve to set and will take {1} % of target; fit a balancing valve, or accept what it takes</source>
         <translation>er hat kein einstellbares Ventil und wird {1} % vom Soll nehmen; bauen Sie ein Strangregulierventil ein, oder nehmen Sie es hin</translation>
     </message>
@@ -2809,7 +2797,7 @@
     </message>
     <message>
         <source>not trusted: its chain does not lead to a certificate you gave; ask the signer&apos;s firm for its root certificate</source>
-        <translation>nicht vertrauenswürdig: Seine Kette führt zu keinem Zertifikat, das Sie angaben; erbitten Sie das Stammzertifikat der Firma</translation>
+        <translation>nicht vertrauenswürdig: Seine Kette führt zu keinem Zertifikat, das Sie angegeben haben; erbitten Sie das Stammzertifikat der Firma</translation>
     </message>
     <message>
         <source>not trusted: no root certificate was given; give that of the signer&apos;s firm as PEM</source>
@@ -2817,7 +2805,7 @@
     </message>
     <message>
         <source>not trusted: nobody else vouches for the name; compare the fingerprint {1} with the signer</source>
-        <translation>nicht vertrauenswürdig: Niemand sonst bürgt für den Namen; vergleichen Sie den Fingerabdruck {1} mit dem Signierenden</translation>
+        <translation>nicht vertrauenswürdig: Niemand sonst bürgt für den Namen; vergleichen Sie den Fingerabdruck {1} mit dem, den der Signierende nennt</translation>
     </message>
     <message>
         <source>nothing has been read yet; take a survey with every valve fully open</source>
@@ -3013,7 +3001,7 @@
     </message>
     <message>
         <source>the PDF carries no signature, so nothing proves it; ask for the signed report</source>
-        <translation>das PDF trägt keine Signatur, also beweist es nichts; erbitten Sie den signierten Bericht</translation>
+        <translation>das PDF trägt keine Signatur, also ist nichts nachgewiesen; erbitten Sie den signierten Bericht</translation>
     </message>
     <message>
         <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
@@ -3029,11 +3017,11 @@
     </message>
     <message>
         <source>the certificate of {1} begins on {2}; check this computer&apos;s clock or use another key</source>
-        <translation>das Zertifikat von {1} beginnt am {2}; prüfen Sie die Uhr dieses Rechners oder nehmen Sie einen anderen Schlüssel</translation>
+        <translation>das Zertifikat von {1} gilt erst ab {2}; prüfen Sie die Uhr dieses Rechners oder nehmen Sie einen anderen Schlüssel</translation>
     </message>
     <message>
         <source>the certificate of {1} ended on {2}; ask its issuer for a new one</source>
-        <translation>das Zertifikat von {1} endete am {2}; fordern Sie beim Aussteller ein neues an</translation>
+        <translation>das Zertifikat von {1} ist am {2} abgelaufen; fordern Sie beim Aussteller ein neues an</translation>
     </message>
     <message>
         <source>the certificate of {1} is not made for signing documents; use one with digital signature or non-repudiation among its uses</source>
@@ -3357,7 +3345,7 @@
     </message>
     <message>
         <source>the key is locked by a cipher that is no longer safe; export it again with a present-day program</source>
-        <translation>der Schlüssel ist mit einem nicht mehr sicheren Verfahren verschlossen; exportieren Sie ihn mit einem heutigen Programm neu</translation>
+        <translation>der Schlüssel ist mit einem nicht mehr sicheren Verfahren verschlüsselt; exportieren Sie ihn mit einem heutigen Programm neu</translation>
     </message>
     <message>
         <source>the key is of a kind that is not used here; use RSA of 2048 bits or more, or a P-256, P-384 or P-521 key</source>
@@ -3965,7 +3953,7 @@
     </message>
     <message>
         <source>this is no PKCS#12 key file; choose a file that ends in .p12 or .pfx</source>
-        <translation>dies ist keine PKCS#12-Schlüsseldatei; wählen Sie eine Datei auf .p12 oder .pfx</translation>
+        <translation>dies ist keine PKCS#12-Schlüsseldatei; wählen Sie eine Datei mit der Endung .p12 oder .pfx</translation>
     </message>
     <message>
         <source>this is not a copy of the open workbook: their journals have no record in common; choose the file that the other laptop worked in</source>
@@ -5213,7 +5201,7 @@
     </message>
     <message>
         <source>the {1w} has signed already; a signed report is not signed over, write a new one</source>
-        <translation>„{1w}“ hat schon signiert; ein signierter Bericht wird nicht übersigniert, schreiben Sie einen neuen</translation>
+        <translation>„{1w}“ hat schon signiert; ein signierter Bericht wird nicht noch einmal signiert, schreiben Sie einen neuen</translation>
     </message>
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
@@ -5656,10 +5644,6 @@
         <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe erzeugt {2} {4} {7w}: Überschuss {3} {4} {6w}</translation>
     </message>
     <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
-        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe erzeugt {2} {4} {7w}: Überschuss {3} {4} {6w}. Die Entscheidung zählt {8} {4} {9w}</translation>
-    </message>
-    <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
         <translation>Nicht entscheidbar, ob {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}, näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie sie mit einem feineren Messgerät neu ab, oder signieren Sie mit dem Grund</translation>
     </message>
@@ -5816,18 +5800,6 @@
         <translation>{1} {2w}, {3w}, zum Vergleich</translation>
     </message>
     <message>
-        <source>{1} {2w}, {3w}: the decision counts this one</source>
-        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
-        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung (Abschnitt {4})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung, {5} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
-    </message>
-    <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
         <translation>{1} {4}, {2} % des Auslegungsdurchflusses von {3} {4}; davon {5} fraglich</translation>
     </message>
@@ -5856,40 +5828,12 @@
         <translation>{1} Ablesungen, zwischen denen Ventile verstellt wurden, sind für einen Kreislauf dieser Größe zu viele und bleiben beim Lernen außer Betracht; lesen Sie die nächste Runde ab, ohne dazwischen Ventile zu verstellen</translation>
     </message>
     <message>
-        <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
-        <translation>Ein Laufrad von {1} mit erstem Abdrehen auf {2}: danach richtet sich die Entscheidung</translation>
-    </message>
-    <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
-        <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung. Gezeichnet nach der Entscheidung: Drehzahl {6} % der vollen.</translation>
-    </message>
-    <message>
         <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
         <translation>Keine Änderung von Drehzahl oder Laufrad nötig: die Pumpe erzeugt, was der Schlechtpunktkreis braucht, soweit feststellbar</translation>
     </message>
     <message>
-        <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
-        <translation>Keine Änderung: die Pumpe läuft mit {1} % der vollen Drehzahl, nach der sich die Entscheidung richtet</translation>
-    </message>
-    <message>
-        <source>Order by</source>
-        <translation>Bestellen nach</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
-        <translation>Drehzahl {1} % der vollen, oder ein Laufrad von {2} mit erstem Abdrehen auf {3}: danach richtet sich die Entscheidung</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of full speed: the decision counts this</source>
-        <translation>Drehzahl {1} % der vollen: danach richtet sich die Entscheidung</translation>
-    </message>
-    <message>
         <source>Valves as read</source>
         <translation>Ventile wie abgelesen</translation>
-    </message>
-    <message>
-        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>ein erster Blick: in Runde {1} sind {2} von {3} Verbrauchern im Anteil und der Schlechtpunktkreis ist {4w}; gleichen Sie ab und weisen Sie ihn nach, bevor die Pumpe geändert wird</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
@@ -5968,20 +5912,12 @@
         <translation>liegt im Schlechtpunktkreis und steht auf {1}; ganz öffnen auf {2}, sonst ist der Schlechtpunkt nicht nachgewiesen</translation>
     </message>
     <message>
-        <source>round {1} was read while valves were turned, so its shares may still change, and the star went from {2} to {3}; read every valve in the next round</source>
-        <translation>Runde {1} wurde abgelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern, und der Stern ging von {2} zu {3}; lesen Sie in der nächsten Runde jedes Ventil ab</translation>
-    </message>
-    <message>
         <source>round {1} was read while valves were turned, so its shares may still change; read every valve in the next round</source>
         <translation>Runde {1} wurde abgelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern; lesen Sie in der nächsten Runde jedes Ventil ab</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
         <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}: ob ihr Förderhöhe fehlt, ist nicht feststellbar; lesen Sie ihre Manometer und jeden Verbraucher neu ab, sobald alle Ventile eingestellt sind</translation>
-    </message>
-    <message>
-        <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
-        <translation>der Stern ging in Runde {1} von {2} zu {3}, der Schlechtpunktkreis endet jetzt dort; sehen Sie nach, ob jedes Ventil auf seinem Weg ganz offen ist</translation>
     </message>
     <message>
         <source>this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; read both again with a finer meter</source>
@@ -6024,10 +5960,6 @@
         <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung. Mit diesen Ventilen ergeben {6} % der Drehzahl der letzten Runde {7} {2}.</translation>
     </message>
     <message>
-        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
-        <translation>Zur Kenntnis: {1} % der Drehzahl der letzten Runde bringt {6w} {2} {3}: Das nimmt den Überschuss {4w} weg, und danach wird nicht bestellt (Abschnitt {5})</translation>
-    </message>
-    <message>
         <source>No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}</source>
         <translation>Keine Änderung von Drehzahl oder Laufrad nötig: Der Auslegungsdurchfluss braucht {1} % der Drehzahl der letzten Runde {2w}</translation>
     </message>
@@ -6068,10 +6000,6 @@
         <translation>der Auslegungsdurchfluss bräuchte {1} % der vollen Drehzahl; fragen Sie zuerst den Hersteller, Motor und Welle halten es vielleicht nicht aus</translation>
     </message>
     <message>
-        <source>for information: what follows is for the loop with its valves as they were read; it is not what to order by</source>
-        <translation>zur Kenntnis: Das Folgende gilt für den Kreislauf mit den Ventilen wie abgelesen; danach wird nicht bestellt</translation>
-    </message>
-    <message>
         <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
         <translation>ganz offen erzeugt sein Ventil beim Auslegungsdurchfluss nur {1}; gut ablesbar ist es ab {2}, unter {3} gar nicht; wählen Sie ein kleineres Ventil oder einen anderen Messweg</translation>
     </message>
@@ -6106,10 +6034,6 @@
     <message>
         <source>{1} % of the speed of the last round {6w}, or a trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
         <translation>{1} % der Drehzahl der letzten Runde {6w} oder ein Abdrehen bringt {2} {3}: Das nimmt den Überschuss {4w} weg (Abschnitt {5})</translation>
-    </message>
-    <message>
-        <source>{1} at {2} in round {3}, {4} % of full speed assumed, no speed was read; shaft power there {5w}, efficiency {6w}</source>
-        <translation>{1} bei {2} in Runde {3}, {4} % der vollen Drehzahl angenommen, keine Drehzahl abgelesen; Wellenleistung dort {5w}, Wirkungsgrad {6w}</translation>
     </message>
     <message>
         <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
@@ -6239,6 +6163,142 @@
         <source>there is no row to paste; copy rows with their headings in the spreadsheet first</source>
         <translation>es gibt keine Zeile einzufügen; kopieren Sie zuerst in der Tabellenkalkulation Zeilen mit ihren Köpfen</translation>
     </message>
+    <message>
+        <source>An impeller of {1} with a first cut to {2}, as decided</source>
+        <translation>Ein Laufrad von {1} mit erstem Abdrehen auf {2}, wie entschieden</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as decided: speed {6} % of full speed.</source>
+        <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung. Gezeichnet wie entschieden: Drehzahl {6} % der vollen.</translation>
+    </message>
+    <message>
+        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}; order no speed or impeller by it (section {5})</source>
+        <translation>Zur Kenntnis: {1} % der Drehzahl der letzten Runde bringt {6w} {2} {3}: Das nimmt den Überschuss {4w} weg; bestellen Sie danach weder Drehzahl noch Laufrad (Abschnitt {5})</translation>
+    </message>
+    <message>
+        <source>No change: the pump runs at {1} % of full speed, as decided</source>
+        <translation>Keine Änderung: die Pumpe läuft mit {1} % der vollen Drehzahl, wie entschieden</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, as decided</source>
+        <translation>Drehzahl {1} % der vollen, wie entschieden</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}, as decided</source>
+        <translation>Drehzahl {1} % der vollen, oder ein Laufrad von {2} mit erstem Abdrehen auf {3}, wie entschieden</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The pump decision uses {8} {4} {9w}</source>
+        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe erzeugt {2} {4} {7w}: Überschuss {3} {4} {6w}. Die Entscheidung zur Pumpe richtet sich nach {8} {4} {9w}</translation>
+    </message>
+    <message>
+        <source>What to order</source>
+        <translation>Zu bestellen</translation>
+    </message>
+    <message>
+        <source>Write x as the dp where a valve cannot be read, and note why; closing the round asks for the reason.</source>
+        <translation>Schreiben Sie x als Δp, wo ein Ventil nicht ablesbar ist, und notieren Sie warum; beim Schließen der Runde wird nach dem Grund gefragt.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no number of a practice building; give a whole number from 1 to 999999999</source>
+        <translation>„{1}“ ist keine Nummer eines Übungsgebäudes; geben Sie eine ganze Zahl von 1 bis 999999999</translation>
+    </message>
+    <message>
+        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; leave the pump as it is until all are on share with the index proved</source>
+        <translation>ein erster Blick: in Runde {1} sind {2} von {3} Verbrauchern im Anteil und der Schlechtpunktkreis ist {4w}; lassen Sie die Pumpe, wie sie ist, bis alle im Anteil sind und der Schlechtpunkt dabei nachgewiesen ist</translation>
+    </message>
+    <message>
+        <source>a power factor of {1} is above 1; check the reading and its unit</source>
+        <translation>ein Leistungsfaktor von {1} liegt über 1; Ablesung und Einheit prüfen</translation>
+    </message>
+    <message>
+        <source>all dps of round {1} are about {2} % higher than round {3} makes expect, as with {4} % more speed: was the pump set faster, or another valve opened? Read the speed on the drive and look at the valves of the main; no single valve is to blame</source>
+        <translation>alle Δp der Runde {1} sind etwa {2} % höher, als Runde {3} erwarten lässt, wie bei {4} % mehr Drehzahl: lief die Pumpe schneller, oder wurde ein anderes Ventil geöffnet? Drehzahl am Umrichter ablesen und die Ventile der Hauptleitung ansehen; kein einzelnes Ventil ist schuld</translation>
+    </message>
+    <message>
+        <source>all dps of round {1} are about {2} % lower than round {3} makes expect, as with {4} % less speed: was the pump slowed, or another valve closed? Read the speed on the drive and look at the valves of the main; no single valve is to blame</source>
+        <translation>alle Δp der Runde {1} sind etwa {2} % niedriger, als Runde {3} erwarten lässt, wie bei {4} % weniger Drehzahl: lief die Pumpe langsamer, oder wurde ein anderes Ventil geschlossen? Drehzahl am Umrichter ablesen und die Ventile der Hauptleitung ansehen; kein einzelnes Ventil ist schuld</translation>
+    </message>
+    <message>
+        <source>for information: what follows is for the loop with its valves as they were read; order no speed or impeller by it</source>
+        <translation>zur Kenntnis: Das Folgende gilt für den Kreislauf mit den Ventilen wie abgelesen; bestellen Sie danach weder Drehzahl noch Laufrad</translation>
+    </message>
+    <message>
+        <source>in round {1} the index circuit ends at {3}, no more at {2}; see that every valve on its path is fully open</source>
+        <translation>in Runde {1} endet der Schlechtpunktkreis an {3}, nicht mehr an {2}; sehen Sie nach, ob jedes Ventil auf seinem Weg ganz offen ist</translation>
+    </message>
+    <message>
+        <source>no gauge with a known accuracy is named, so the usual 2 % of each reading are counted; name the gauge here and its accuracy on the place Job</source>
+        <translation>kein Manometer mit bekannter Genauigkeit ist genannt, darum zählen die üblichen 2 % jeder Ablesung; das Manometer hier und seine Genauigkeit unter Auftrag angeben</translation>
+    </message>
+    <message>
+        <source>no speed was read in round {1}, so full speed is taken and no number here is certain; read it on the drive before the pump is changed</source>
+        <translation>in Runde {1} wurde keine Drehzahl abgelesen, darum gilt die volle, und keine Zahl hier ist sicher; am Umrichter ablesen, bevor die Pumpe geändert wird</translation>
+    </message>
+    <message>
+        <source>no speed was read in round {1}, so the {2} % of full speed of round {3} are taken and no number here is certain; read it on the drive before the pump is changed</source>
+        <translation>in Runde {1} wurde keine Drehzahl abgelesen, darum gelten die {2} % der vollen Drehzahl aus Runde {3}, und keine Zahl hier ist sicher; am Umrichter ablesen, bevor die Pumpe geändert wird</translation>
+    </message>
+    <message>
+        <source>nothing was pasted: {1}</source>
+        <translation>nichts wurde eingefügt: {1}</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change; the index circuit ends at {3} now, no more at {2}; read every valve in the next round</source>
+        <translation>Runde {1} wurde abgelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern; der Schlechtpunktkreis endet jetzt an {3}, nicht mehr an {2}; lesen Sie in der nächsten Runde jedes Ventil ab</translation>
+    </message>
+    <message>
+        <source>suction {1} is above discharge {2} with the pump running; swap the two readings, or check the direction of turn and the gauges</source>
+        <translation>Saugseite {1} liegt bei laufender Pumpe über Druckseite {2}; beide Ablesungen tauschen oder Drehrichtung und Manometer prüfen</translation>
+    </message>
+    <message>
+        <source>terminals without a flow in this round: {1} ({2}); closed like this it has no total flow, so no share of any branch and no index circuit: read them, or a valve above them, first</source>
+        <translation>Verbraucher ohne Durchfluss in dieser Runde: {1} ({2}); so geschlossen hat sie keinen Gesamtdurchfluss, also keinen Anteil irgendeines Zweigs und keinen Schlechtpunktkreis: zuerst diese oder ein Ventil darüber ablesen</translation>
+    </message>
+    <message>
+        <source>the instrument was due for calibration on {1}, readings of this round taken with it later: {2}, the last on {3}; use another one, or give one reason for all (Job, If overdue, why)</source>
+        <translation>die Kalibrierung des Messgeräts war am {1} fällig, spätere Ablesungen dieser Runde damit: {2}, die letzte am {3}; ein anderes nehmen oder einen Grund für alle angeben (Auftrag, Wenn überfällig, warum)</translation>
+    </message>
+    <message>
+        <source>{1w} 0 with the pump running; check the clamp, the phases and the range, read again or leave it empty</source>
+        <translation>{1w} 0 bei laufender Pumpe; Zange, Phasen und Bereich prüfen, neu ablesen oder leer lassen</translation>
+    </message>
+    <message>
+        <source>{1w} gives {2} of head and {3w}, with less flow, only {4}; a pump&apos;s head falls as flow rises: read both taps again with one gauge</source>
+        <translation>{1w} gibt {2} Förderhöhe und {3w}, mit weniger Durchfluss, nur {4}; die Förderhöhe fällt, wenn der Durchfluss steigt: beide Stutzen mit einem Manometer neu ablesen</translation>
+    </message>
+    <message>
+        <source>{1w} {2} is far from {3} at the other points of this pump, with the point moved it would be {4}; correct it, read again or give the reason</source>
+        <translation>{1w} {2} liegt fern von {3} an den anderen Punkten dieser Pumpe, mit versetztem Komma wären es {4}; berichtigen, neu ablesen oder den Grund angeben</translation>
+    </message>
+    <message>
+        <source>{1w} {2} is far from {3} at the other points of this pump; check the point and the unit, read again or give the reason</source>
+        <translation>{1w} {2} liegt fern von {3} an den anderen Punkten dieser Pumpe; Komma und Einheit prüfen, neu ablesen oder den Grund angeben</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}; no speed was read, full speed is taken: read it on the drive; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} bei {2} in Runde {3}; keine Drehzahl abgelesen, die volle gilt: am Umrichter ablesen; Wellenleistung dort {5w}, Wirkungsgrad {6w}</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}; no speed was read, the {4} % of full speed of round {7} are taken: read it on the drive; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} bei {2} in Runde {3}; keine Drehzahl abgelesen, es gelten die {4} % der vollen aus Runde {7}: am Umrichter ablesen; Wellenleistung dort {5w}, Wirkungsgrad {6w}</translation>
+    </message>
+    <message>
+        <source>{1} is {2} % of the rated speed; check the reading and the rated speed entered, or give the reason</source>
+        <translation>{1} sind {2} % der Nenndrehzahl; Ablesung und eingegebene Nenndrehzahl prüfen oder den Grund angeben</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one</source>
+        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung zur Pumpe</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one (section {4})</source>
+        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung zur Pumpe (Abschnitt {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one, speed {5} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung zur Pumpe, {5} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6358,10 +6418,6 @@
         <translation>Keine Änderung von Drehzahl oder Laufrad nötig.</translation>
     </message>
     <message>
-        <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
-        <translation>Mit %1 % der vollen Drehzahl trifft sie die Förderhöhe, nach der sich die Entscheidung richtet.</translation>
-    </message>
-    <message>
         <source>Trimmed it has %1 of impeller.</source>
         <translation>Abgedreht hat sie ein Laufrad von %1.</translation>
     </message>
@@ -6380,6 +6436,14 @@
     <message>
         <source>Dashed ring: no gauge read, head from the pump&apos;s curve.</source>
         <translation>Gestrichelter Ring: kein Manometer abgelesen, Förderhöhe aus der Pumpenkennlinie.</translation>
+    </message>
+    <message>
+        <source>The pump runs at %1 % of full speed, which the decision counts.</source>
+        <translation>Die Pumpe läuft mit %1 % der vollen Drehzahl, mit denen die Entscheidung rechnet.</translation>
+    </message>
+    <message>
+        <source>Slowed to %1 % of full speed it meets the head that the pump decision uses.</source>
+        <translation>Mit %1 % der vollen Drehzahl trifft sie die Förderhöhe, nach der sich die Entscheidung zur Pumpe richtet.</translation>
     </message>
 </context>
 <context>
@@ -6672,6 +6736,10 @@
     <message>
         <source>Largest error of a share, as the valves read</source>
         <translation>Größter Fehler eines Anteils, wie die Ventile anzeigen</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
     </message>
 </context>
 <context>
@@ -8004,6 +8072,62 @@
         <source>to </source>
         <translation>bis </translation>
     </message>
+    <message>
+        <source>Cooling coil {1}</source>
+        <translation>Kühlregister {1}</translation>
+    </message>
+    <message>
+        <source>DN 15 low</source>
+        <translation>DN 15 klein</translation>
+    </message>
+    <message>
+        <source>Practice building {1}</source>
+        <translation>Übungsgebäude {1}</translation>
+    </message>
+    <message>
+        <source>Practice valve</source>
+        <translation>Übungsventil</translation>
+    </message>
+    <message>
+        <source>Simulated, no real plant</source>
+        <translation>Simuliert, keine echte Anlage</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Übende Person</translation>
+    </message>
+    <message>
+        <source>as it runs</source>
+        <translation>wie sie läuft</translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>dp meter</source>
+        <translation>Δp-Messgerät</translation>
+    </message>
+    <message>
+        <source>input power</source>
+        <translation>aufgenommene Leistung</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>pump gauge</source>
+        <translation>Pumpenmanometer</translation>
+    </message>
+    <message>
+        <source>throttled</source>
+        <translation>gedrosselt</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>Spannung</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -8039,16 +8163,16 @@
         <translation>Begehungsblatt</translation>
     </message>
     <message>
-        <source>ROUND %1, %2</source>
-        <translation>RUNDE %1, %2</translation>
-    </message>
-    <message>
         <source>round %1</source>
         <translation>Runde %1</translation>
     </message>
     <message>
         <source>walk sheet</source>
         <translation>Begehungsblatt</translation>
+    </message>
+    <message>
+        <source>Round %1, %2</source>
+        <translation>Runde %1, %2</translation>
     </message>
 </context>
 <context>
@@ -8275,6 +8399,10 @@
     <message>
         <source>Read, no share</source>
         <translation>Gelesen, kein Anteil</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
     </message>
 </context>
 <context>
@@ -9972,7 +10100,7 @@
     </message>
     <message>
         <source>What was done</source>
-        <translation>Was geschah</translation>
+        <translation>Was getan wurde</translation>
     </message>
     <message>
         <source>Reason, note</source>
@@ -10162,10 +10290,6 @@
         <translation>Genauigkeit</translation>
     </message>
     <message>
-        <source>Floor</source>
-        <translation>Mindestens</translation>
-    </message>
-    <message>
         <source>Calibrated</source>
         <translation>Kalibriert</translation>
     </message>
@@ -10180,6 +10304,10 @@
     <message>
         <source>If overdue, why</source>
         <translation>Falls überfällig, warum</translation>
+    </message>
+    <message>
+        <source>Fixed error</source>
+        <translation>Fester Fehler</translation>
     </message>
 </context>
 <context>
@@ -10390,12 +10518,8 @@
         <translation>Von</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>Rechner</translation>
-    </message>
-    <message>
         <source>What was done</source>
-        <translation>Was geschah</translation>
+        <translation>Was getan wurde</translation>
     </message>
     <message>
         <source>Stored actions</source>
@@ -10427,7 +10551,7 @@
     </message>
     <message>
         <source>The Job as It Stood</source>
-        <translation>Der Auftrag zu früherem Stand</translation>
+        <translation>Der Auftrag zu einem früheren Stand</translation>
     </message>
     <message>
         <source>Export Its Tables…</source>
@@ -10443,7 +10567,7 @@
     </message>
     <message>
         <source>No round was open yet.</source>
-        <translation>Noch war keine Runde offen.</translation>
+        <translation>Es war noch keine Runde offen.</translation>
     </message>
     <message>
         <source>After record %1: %2</source>
@@ -10460,6 +10584,10 @@
     <message>
         <source>Stored, newest first</source>
         <translation>Gespeichert, Neuestes zuerst</translation>
+    </message>
+    <message>
+        <source>Computer</source>
+        <translation>Rechner</translation>
     </message>
 </context>
 <context>
@@ -10913,6 +11041,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <numerusform>%n offene Kommentare</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -11061,20 +11193,12 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Neuer Übungsauftrag</translation>
     </message>
     <message>
-        <source>Practice building</source>
-        <translation>Übungsgebäude</translation>
-    </message>
-    <message>
         <source>Name of the job</source>
         <translation>Name des Auftrags</translation>
     </message>
     <message>
         <source>Difficulty</source>
         <translation>Schwierigkeit</translation>
-    </message>
-    <message>
-        <source>Seed</source>
-        <translation>Startzahl</translation>
     </message>
     <message>
         <source>What is wrong</source>
@@ -11089,16 +11213,20 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>&amp;Schwierigkeit</translation>
     </message>
     <message>
-        <source>&amp;Seed</source>
-        <translation>S&amp;tartzahl</translation>
-    </message>
-    <message>
         <source>&amp;Make Job…</source>
         <translation>&amp;Auftrag anlegen…</translation>
     </message>
     <message>
         <source>A simulated building answers every reading. It is no real plant: nothing of it may be reported as a measurement.</source>
         <translation>Ein simuliertes Gebäude antwortet auf jede Ablesung. Es ist keine echte Anlage: Nichts davon darf als Messung berichtet werden.</translation>
+    </message>
+    <message>
+        <source>Building number</source>
+        <translation>Gebäudenummer</translation>
+    </message>
+    <message>
+        <source>&amp;Building number</source>
+        <translation>&amp;Gebäudenummer</translation>
     </message>
 </context>
 <context>
@@ -11282,6 +11410,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Firm</source>
         <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Person %1</source>
+        <translation>Person %1</translation>
     </message>
 </context>
 <context>
@@ -12021,7 +12153,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>superseded, the workbook was changed since</source>
-        <translation>ersetzt, die Arbeitsmappe wurde seither geändert</translation>
+        <translation>überholt, die Arbeitsmappe wurde seither geändert</translation>
     </message>
     <message>
         <source>Signed versions: none</source>
@@ -12090,7 +12222,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>asked each time, never kept</source>
-        <translation>jedes Mal gefragt, nie behalten</translation>
+        <translation>wird jedes Mal erfragt, nie gespeichert</translation>
     </message>
     <message>
         <source>Passphrase of the key</source>
@@ -12098,7 +12230,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Readings taken by me</source>
-        <translation>Ablesungen von mir genommen</translation>
+        <translation>Ablesungen von mir vorgenommen</translation>
     </message>
     <message>
         <source>Reviewed and accepted by me</source>
@@ -12170,7 +12302,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
-        <translation>Als Nächstes signiert der Techniker diese Datei: Ablesungen von mir genommen.</translation>
+        <translation>Als Nächstes signiert der Techniker diese Datei: Ablesungen von mir vorgenommen.</translation>
     </message>
     <message>
         <source>Why nothing can be signed</source>
@@ -12479,10 +12611,6 @@ ab</translation>
         <translation>Wahrheit und Befund</translation>
     </message>
     <message>
-        <source>Practice building %1, seed %2</source>
-        <translation>Übungsgebäude %1, Startzahl %2</translation>
-    </message>
-    <message>
         <source>What the work came to</source>
         <translation>Was die Arbeit ergab</translation>
     </message>
@@ -12545,6 +12673,10 @@ ab</translation>
     <message>
         <source>Classical method</source>
         <translation>Klassisches Verfahren</translation>
+    </message>
+    <message>
+        <source>Practice building %1, number %2</source>
+        <translation>Übungsgebäude %1, Nummer %2</translation>
     </message>
 </context>
 <context>
@@ -12794,7 +12926,7 @@ ab</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation>Was gefunden wurde</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Trust a Root Certificate…</source>
@@ -12818,7 +12950,7 @@ ab</translation>
     </message>
     <message>
         <source>%1: NOT proved to be as it was signed</source>
-        <translation>%1: NICHT bewiesen, dass es wie signiert ist</translation>
+        <translation>%1: NICHT nachgewiesen, dass es noch so ist wie signiert</translation>
     </message>
     <message>
         <source>Not signed yet.</source>
@@ -12826,7 +12958,7 @@ ab</translation>
     </message>
     <message>
         <source>Beside the open workbook</source>
-        <translation>Neben der offenen Arbeitsmappe</translation>
+        <translation>Verglichen mit der offenen Arbeitsmappe</translation>
     </message>
 </context>
 <context>
@@ -13146,6 +13278,10 @@ ab</translation>
     <message>
         <source>Writing %1</source>
         <translation>%1 wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Comparing with %1</source>
+        <translation>Vergleich mit %1</translation>
     </message>
 </context>
 <context>

@@ -2148,10 +2148,6 @@
         <translation>«{1}» está vacío o es la etiqueta de otra bomba; escriba otra etiqueta</translation>
     </message>
     <message>
-        <source>&quot;{1}&quot; is no seed; give a whole number from 1 to 999999999</source>
-        <translation>«{1}» no es un número de edificio; dé un número entero de 1 a 999999999</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02</source>
         <translation>«{1}» no es una fecha ni una hora; escríbala como 2026-03-04 o 2026-03-04T14:02</translation>
     </message>
@@ -2508,14 +2504,6 @@
         <translation>en la tabla {1} no se puede leer el valor de {2}; otro programa lo cambió, abra una copia anterior</translation>
     </message>
     <message>
-        <source>instrument {1} was due for calibration on {2}, pump {3} was read with it on {4}; read again with another one</source>
-        <translation>el instrumento {1} debía calibrarse el {2} y la bomba {3} se leyó con él el {4}; relea con otro</translation>
-    </message>
-    <message>
-        <source>instrument {1} was due for calibration on {2}, this reading is of {3}; use another instrument or give the reason</source>
-        <translation>el instrumento {1} debía calibrarse el {2} y esta lectura es del {3}; use otro instrumento o dé el motivo</translation>
-    </message>
-    <message>
         <source>it has no valve to set and will take {1} % of target; fit a balancing valve, or accept what it takes</source>
         <translation>no tiene válvula que ajustar y tomará el {1} % del objetivo; monte una válvula de equilibrado o acepte lo que tome</translation>
     </message>
@@ -2809,15 +2797,15 @@
     </message>
     <message>
         <source>not trusted: its chain does not lead to a certificate you gave; ask the signer&apos;s firm for its root certificate</source>
-        <translation>no es de confianza: su cadena no lleva a ningún certificado que usted dio; pida a la empresa del firmante su certificado raíz</translation>
+        <translation>no fiable: su cadena no lleva a ningún certificado que usted indicó; pida a la empresa del firmante su certificado raíz</translation>
     </message>
     <message>
         <source>not trusted: no root certificate was given; give that of the signer&apos;s firm as PEM</source>
-        <translation>no es de confianza: no se dio certificado raíz; dé el de la empresa del firmante en PEM</translation>
+        <translation>no fiable: no se indicó certificado raíz; indique el de la empresa del firmante en PEM</translation>
     </message>
     <message>
         <source>not trusted: nobody else vouches for the name; compare the fingerprint {1} with the signer</source>
-        <translation>no es de confianza: nadie más responde del nombre; compare la huella {1} con el firmante</translation>
+        <translation>no fiable: nadie más responde del nombre; compare la huella digital {1} con la que le dé el firmante</translation>
     </message>
     <message>
         <source>nothing has been read yet; take a survey with every valve fully open</source>
@@ -3013,7 +3001,7 @@
     </message>
     <message>
         <source>the PDF carries no signature, so nothing proves it; ask for the signed report</source>
-        <translation>el PDF no lleva firma, así que nada lo demuestra; pida el informe firmado</translation>
+        <translation>el PDF no lleva firma, así que nada lo acredita; pida el informe firmado</translation>
     </message>
     <message>
         <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
@@ -3029,11 +3017,11 @@
     </message>
     <message>
         <source>the certificate of {1} begins on {2}; check this computer&apos;s clock or use another key</source>
-        <translation>el certificado de {1} empieza el {2}; compruebe el reloj de este ordenador o use otra clave</translation>
+        <translation>el certificado de {1} vale a partir del {2}; compruebe el reloj de este ordenador o use otra clave</translation>
     </message>
     <message>
         <source>the certificate of {1} ended on {2}; ask its issuer for a new one</source>
-        <translation>el certificado de {1} acabó el {2}; pida otro a su emisor</translation>
+        <translation>el certificado de {1} caducó el {2}; pida otro a su emisor</translation>
     </message>
     <message>
         <source>the certificate of {1} is not made for signing documents; use one with digital signature or non-repudiation among its uses</source>
@@ -3153,7 +3141,7 @@
     </message>
     <message>
         <source>the file holds no key with its own certificate; export both together</source>
-        <translation>el archivo no contiene clave con su certificado; exporte ambos juntos</translation>
+        <translation>el archivo no contiene una clave con su certificado; exporte ambos juntos</translation>
     </message>
     <message>
         <source>the file is empty, so nothing can be read from it; open a copy of it</source>
@@ -3357,7 +3345,7 @@
     </message>
     <message>
         <source>the key is locked by a cipher that is no longer safe; export it again with a present-day program</source>
-        <translation>la clave está cerrada con un cifrado que ya no es seguro; expórtela otra vez con un programa actual</translation>
+        <translation>la clave está protegida con un cifrado que ya no es seguro; expórtela otra vez con un programa actual</translation>
     </message>
     <message>
         <source>the key is of a kind that is not used here; use RSA of 2048 bits or more, or a P-256, P-384 or P-521 key</source>
@@ -3761,7 +3749,7 @@
     </message>
     <message>
         <source>the signature does not fit the certificate of {1}; do not rely on this file, ask for it again</source>
-        <translation>la firma no casa con el certificado de {1}; no se fíe de este archivo, pídalo otra vez</translation>
+        <translation>la firma no corresponde al certificado de {1}; no se fíe de este archivo, pídalo otra vez</translation>
     </message>
     <message>
         <source>the signature is not written as it must be ({1}); do not rely on this file, ask for it again</source>
@@ -3965,7 +3953,7 @@
     </message>
     <message>
         <source>this is no PKCS#12 key file; choose a file that ends in .p12 or .pfx</source>
-        <translation>esto no es un archivo de clave PKCS#12; elija un archivo que acabe en .p12 o .pfx</translation>
+        <translation>no es un archivo de clave PKCS#12; elija un archivo que acabe en .p12 o .pfx</translation>
     </message>
     <message>
         <source>this is not a copy of the open workbook: their journals have no record in common; choose the file that the other laptop worked in</source>
@@ -4033,7 +4021,7 @@
     </message>
     <message>
         <source>trusted: its chain leads to a certificate you gave</source>
-        <translation>de confianza: su cadena lleva a un certificado que usted dio</translation>
+        <translation>fiable: su cadena lleva a un certificado que usted indicó</translation>
     </message>
     <message>
         <source>two gauges were read but their heights are not known, so no correction for height is made; enter the heights, or read both taps with one gauge</source>
@@ -4073,7 +4061,7 @@
     </message>
     <message>
         <source>what was signed has been changed since; do not rely on this file, ask for it again</source>
-        <translation>lo que se firmó cambió después; no se fíe de este archivo, pídalo otra vez</translation>
+        <translation>lo firmado ha cambiado después; no se fíe de este archivo, pídalo otra vez</translation>
     </message>
     <message>
         <source>windows that are open keep their words; start Waterwright again to see it in {1}</source>
@@ -4113,7 +4101,7 @@
     </message>
     <message>
         <source>{1} (self-made certificate)</source>
-        <translation>{1} (certificado propio)</translation>
+        <translation>{1} (certificado autofirmado)</translation>
     </message>
     <message>
         <source>{1} C is outside 0 to 150 C, where the solubility of air is computed; correct the temperature</source>
@@ -4477,7 +4465,7 @@
     </message>
     <message>
         <source>the signature could not be made ({1w}); nothing was changed, try another key</source>
-        <translation>la firma no se pudo hacer ({1w}); no se cambió nada, pruebe otra clave</translation>
+        <translation>no se pudo firmar ({1w}); no se cambió nada, pruebe otra clave</translation>
     </message>
     <message>
         <source>the throttle keeps wasting {1} of head, {2w} at the shaft; leave it only where the energy code exempts the pump</source>
@@ -5213,7 +5201,7 @@
     </message>
     <message>
         <source>the {1w} has signed already; a signed report is not signed over, write a new one</source>
-        <translation>«{1w}» ya firmó; un informe firmado no se firma encima, escriba uno nuevo</translation>
+        <translation>«{1w}» ya firmó; un informe firmado no se firma otra vez, escriba uno nuevo</translation>
     </message>
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
@@ -5656,10 +5644,6 @@
         <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4} {7w}: sobrante {3} {4} {6w}</translation>
     </message>
     <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
-        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4} {7w}: sobrante {3} {4} {6w}. La decisión toma {8} {4} {9w}</translation>
-    </message>
-    <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
         <translation>No se puede decidir si {1} es el punto más desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {3}, más cerca de lo que distinguen estas lecturas ({4} %); léalos con un instrumento más fino o firme con el motivo</translation>
     </message>
@@ -5816,18 +5800,6 @@
         <translation>{1} {2w}, {3w}, para comparar</translation>
     </message>
     <message>
-        <source>{1} {2w}, {3w}: the decision counts this one</source>
-        <translation>{1} {2w}, {3w}: la que toma la decisión</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
-        <translation>{1} {2w}, {3w}: la que toma la decisión (sección {4})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, {3w}: la que toma la decisión, el {5} % de la velocidad plena la elimina (sección {4})</translation>
-    </message>
-    <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
         <translation>{1} {4}, {2} % del caudal de diseño de {3} {4}; {5} en duda</translation>
     </message>
@@ -5856,40 +5828,12 @@
         <translation>{1} lecturas tomadas mientras se giraban válvulas son demasiadas para una red de este tamaño y quedan fuera del aprendizaje; lea la próxima ronda sin girar válvulas entre lecturas</translation>
     </message>
     <message>
-        <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
-        <translation>Un rodete de {1} con un primer recorte a {2}: el que toma la decisión</translation>
-    </message>
-    <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
-        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. Dibujado según la decisión: velocidad {6} % de la plena.</translation>
-    </message>
-    <message>
         <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
         <translation>No hace falta cambiar velocidad ni rodete: la bomba da lo que necesita el circuito más desfavorable, hasta donde puede saberse</translation>
     </message>
     <message>
-        <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
-        <translation>Sin cambio: la bomba gira al {1} % de la velocidad plena, la que toma la decisión</translation>
-    </message>
-    <message>
-        <source>Order by</source>
-        <translation>Valores a tomar</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
-        <translation>Velocidad {1} % de la plena, o un rodete de {2} con un primer recorte a {3}: lo que toma la decisión</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of full speed: the decision counts this</source>
-        <translation>Velocidad {1} % de la plena: la que toma la decisión</translation>
-    </message>
-    <message>
         <source>Valves as read</source>
         <translation>Válvulas como se leyeron</translation>
-    </message>
-    <message>
-        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>una primera vista: en la ronda {1}, en cuota: {2} de {3} terminales, circuito más desfavorable {4w}; equilibre y demuéstrelo antes de cambiar la bomba</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
@@ -5968,20 +5912,12 @@
         <translation>está en el circuito más desfavorable, en {1}; ábrala totalmente hasta {2}, o el más desfavorable no queda demostrado</translation>
     </message>
     <message>
-        <source>round {1} was read while valves were turned, so its shares may still change, and the star went from {2} to {3}; read every valve in the next round</source>
-        <translation>la ronda {1} se leyó mientras se giraban válvulas, así que sus cuotas aún pueden cambiar, y la estrella pasó de {2} a {3}; lea cada válvula en la próxima ronda</translation>
-    </message>
-    <message>
         <source>round {1} was read while valves were turned, so its shares may still change; read every valve in the next round</source>
         <translation>la ronda {1} se leyó mientras se giraban válvulas, así que sus cuotas aún pueden cambiar; lea cada válvula en la próxima ronda</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
         <translation>la bomba da {1} al caudal de diseño, el circuito más desfavorable necesita {2}: no se puede decir si le falta altura; lea de nuevo sus manómetros y cada terminal cuando todas las válvulas estén ajustadas</translation>
-    </message>
-    <message>
-        <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
-        <translation>la estrella pasó de {2} a {3} en la ronda {1}, el circuito más desfavorable termina ahora ahí; vea que cada válvula de su camino esté totalmente abierta</translation>
     </message>
     <message>
         <source>this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; read both again with a finer meter</source>
@@ -6024,10 +5960,6 @@
         <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. Con estas válvulas el {6} % de la velocidad de la última ronda da {7} {2}.</translation>
     </message>
     <message>
-        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
-        <translation>Para información: el {1} % de la velocidad de la última ronda {6w} da {2} {3}: quita el sobrante {4w}, y no es el valor que se toma (sección {5})</translation>
-    </message>
-    <message>
         <source>No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}</source>
         <translation>Sin cambio de velocidad ni rodete: el caudal de diseño pide el {1} % de la velocidad de la última ronda {2w}</translation>
     </message>
@@ -6068,10 +6000,6 @@
         <translation>el caudal de diseño pediría el {1} % de la plena velocidad; pregunte antes al fabricante, motor y eje quizá no lo aguanten</translation>
     </message>
     <message>
-        <source>for information: what follows is for the loop with its valves as they were read; it is not what to order by</source>
-        <translation>para información: lo que sigue vale para la red con sus válvulas como se leyeron; estos valores no son los que se toman</translation>
-    </message>
-    <message>
         <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
         <translation>totalmente abierta, su válvula solo da {1} a caudal de diseño; se lee bien desde {2}, y nada por debajo de {3}; elija una válvula menor u otra medición</translation>
     </message>
@@ -6106,10 +6034,6 @@
     <message>
         <source>{1} % of the speed of the last round {6w}, or a trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
         <translation>El {1} % de la velocidad de la última ronda {6w}, o un recorte, da {2} {3}: quita el sobrante {4w} (sección {5})</translation>
-    </message>
-    <message>
-        <source>{1} at {2} in round {3}, {4} % of full speed assumed, no speed was read; shaft power there {5w}, efficiency {6w}</source>
-        <translation>{1} a {2} en la ronda {3}, {4} % de la plena velocidad supuesto, velocidad no leída; potencia en el eje ahí {5w}, rendimiento {6w}</translation>
     </message>
     <message>
         <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
@@ -6239,6 +6163,142 @@
         <source>there is no row to paste; copy rows with their headings in the spreadsheet first</source>
         <translation>no hay ninguna fila que pegar; copie antes en la hoja de cálculo filas con sus encabezados</translation>
     </message>
+    <message>
+        <source>An impeller of {1} with a first cut to {2}, as decided</source>
+        <translation>Un rodete de {1} con un primer recorte a {2}, como se decidió</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as decided: speed {6} % of full speed.</source>
+        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. Dibujado como se decidió: velocidad {6} % de la plena.</translation>
+    </message>
+    <message>
+        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}; order no speed or impeller by it (section {5})</source>
+        <translation>Para información: el {1} % de la velocidad de la última ronda {6w} da {2} {3}: quita el sobrante {4w}; no pida velocidad ni rodete según esto (sección {5})</translation>
+    </message>
+    <message>
+        <source>No change: the pump runs at {1} % of full speed, as decided</source>
+        <translation>Sin cambio: la bomba gira al {1} % de la velocidad plena, como se decidió</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, as decided</source>
+        <translation>Velocidad {1} % de la plena, como se decidió</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}, as decided</source>
+        <translation>Velocidad {1} % de la plena, o un rodete de {2} con un primer recorte a {3}, como se decidió</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The pump decision uses {8} {4} {9w}</source>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4} {7w}: sobrante {3} {4} {6w}. La decisión sobre la bomba usa {8} {4} {9w}</translation>
+    </message>
+    <message>
+        <source>What to order</source>
+        <translation>Qué pedir</translation>
+    </message>
+    <message>
+        <source>Write x as the dp where a valve cannot be read, and note why; closing the round asks for the reason.</source>
+        <translation>Escriba x como Δp donde una válvula no se pueda leer, y anote por qué; al cerrar la ronda se pide el motivo.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no number of a practice building; give a whole number from 1 to 999999999</source>
+        <translation>«{1}» no es un número de edificio de práctica; dé un número entero de 1 a 999999999</translation>
+    </message>
+    <message>
+        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; leave the pump as it is until all are on share with the index proved</source>
+        <translation>una primera vista: en la ronda {1}, en cuota: {2} de {3} terminales, circuito más desfavorable {4w}; deje la bomba como está hasta que todos estén en cuota con el punto más desfavorable demostrado</translation>
+    </message>
+    <message>
+        <source>a power factor of {1} is above 1; check the reading and its unit</source>
+        <translation>un factor de potencia de {1} supera 1; revise la lectura y su unidad</translation>
+    </message>
+    <message>
+        <source>all dps of round {1} are about {2} % higher than round {3} makes expect, as with {4} % more speed: was the pump set faster, or another valve opened? Read the speed on the drive and look at the valves of the main; no single valve is to blame</source>
+        <translation>todos los Δp de la ronda {1} son un {2} % más altos de lo que la ronda {3} hace esperar, como con un {4} % más de velocidad: ¿se aceleró la bomba o se abrió otra válvula? Lea la velocidad en el variador y mire las válvulas de la tubería principal; ninguna válvula sola tiene la culpa</translation>
+    </message>
+    <message>
+        <source>all dps of round {1} are about {2} % lower than round {3} makes expect, as with {4} % less speed: was the pump slowed, or another valve closed? Read the speed on the drive and look at the valves of the main; no single valve is to blame</source>
+        <translation>todos los Δp de la ronda {1} son un {2} % más bajos de lo que la ronda {3} hace esperar, como con un {4} % menos de velocidad: ¿se ralentizó la bomba o se cerró otra válvula? Lea la velocidad en el variador y mire las válvulas de la tubería principal; ninguna válvula sola tiene la culpa</translation>
+    </message>
+    <message>
+        <source>for information: what follows is for the loop with its valves as they were read; order no speed or impeller by it</source>
+        <translation>para información: lo que sigue vale para la red con sus válvulas como se leyeron; no pida velocidad ni rodete según esto</translation>
+    </message>
+    <message>
+        <source>in round {1} the index circuit ends at {3}, no more at {2}; see that every valve on its path is fully open</source>
+        <translation>en la ronda {1} el circuito más desfavorable termina en {3}, ya no en {2}; vea que cada válvula de su camino esté totalmente abierta</translation>
+    </message>
+    <message>
+        <source>no gauge with a known accuracy is named, so the usual 2 % of each reading are counted; name the gauge here and its accuracy on the place Job</source>
+        <translation>no se nombra ningún manómetro de precisión conocida, se cuenta el 2 % usual de cada lectura; nombre aquí el manómetro y su precisión en el lugar Trabajo</translation>
+    </message>
+    <message>
+        <source>no speed was read in round {1}, so full speed is taken and no number here is certain; read it on the drive before the pump is changed</source>
+        <translation>en la ronda {1} no se leyó la velocidad, se toma la plena y ningún número aquí es seguro; léala en el variador antes de cambiar la bomba</translation>
+    </message>
+    <message>
+        <source>no speed was read in round {1}, so the {2} % of full speed of round {3} are taken and no number here is certain; read it on the drive before the pump is changed</source>
+        <translation>en la ronda {1} no se leyó la velocidad, se toma el {2} % de la plena de la ronda {3} y ningún número aquí es seguro; léala en el variador antes de cambiar la bomba</translation>
+    </message>
+    <message>
+        <source>nothing was pasted: {1}</source>
+        <translation>no se pegó nada: {1}</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change; the index circuit ends at {3} now, no more at {2}; read every valve in the next round</source>
+        <translation>la ronda {1} se leyó mientras se giraban válvulas, así que sus cuotas aún pueden cambiar; el circuito más desfavorable termina ahora en {3}, ya no en {2}; lea cada válvula en la próxima ronda</translation>
+    </message>
+    <message>
+        <source>suction {1} is above discharge {2} with the pump running; swap the two readings, or check the direction of turn and the gauges</source>
+        <translation>la aspiración {1} supera la impulsión {2} con la bomba en marcha; intercambie las dos lecturas o revise el sentido de giro y los manómetros</translation>
+    </message>
+    <message>
+        <source>terminals without a flow in this round: {1} ({2}); closed like this it has no total flow, so no share of any branch and no index circuit: read them, or a valve above them, first</source>
+        <translation>terminales sin caudal en esta ronda: {1} ({2}); cerrada así no tiene caudal total, ni cuota de ningún ramal ni circuito más desfavorable: léalos antes, o una válvula superior</translation>
+    </message>
+    <message>
+        <source>the instrument was due for calibration on {1}, readings of this round taken with it later: {2}, the last on {3}; use another one, or give one reason for all (Job, If overdue, why)</source>
+        <translation>el instrumento debía calibrarse el {1}, lecturas de esta ronda tomadas después con él: {2}, la última el {3}; use otro o dé un motivo para todas (Trabajo, Si vencido, por qué)</translation>
+    </message>
+    <message>
+        <source>{1w} 0 with the pump running; check the clamp, the phases and the range, read again or leave it empty</source>
+        <translation>{1w} 0 con la bomba en marcha; revise la pinza, las fases y el rango, relea o déjelo vacío</translation>
+    </message>
+    <message>
+        <source>{1w} gives {2} of head and {3w}, with less flow, only {4}; a pump&apos;s head falls as flow rises: read both taps again with one gauge</source>
+        <translation>{1w} da {2} de altura y {3w}, con menos caudal, solo {4}; la altura de una bomba baja cuando sube el caudal: relea las dos tomas con un solo manómetro</translation>
+    </message>
+    <message>
+        <source>{1w} {2} is far from {3} at the other points of this pump, with the point moved it would be {4}; correct it, read again or give the reason</source>
+        <translation>{1w} {2} está lejos de {3} en los demás puntos de esta bomba, con la coma movida sería {4}; corríjalo, relea o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1w} {2} is far from {3} at the other points of this pump; check the point and the unit, read again or give the reason</source>
+        <translation>{1w} {2} está lejos de {3} en los demás puntos de esta bomba; revise la coma y la unidad, relea o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}; no speed was read, full speed is taken: read it on the drive; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} con {2} en la ronda {3}; no se leyó la velocidad, se toma la plena: léala en el variador; potencia en el eje {5w}, rendimiento {6w}</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}; no speed was read, the {4} % of full speed of round {7} are taken: read it on the drive; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} con {2} en la ronda {3}; no se leyó la velocidad, se toma el {4} % de la plena de la ronda {7}: léala en el variador; potencia en el eje {5w}, rendimiento {6w}</translation>
+    </message>
+    <message>
+        <source>{1} is {2} % of the rated speed; check the reading and the rated speed entered, or give the reason</source>
+        <translation>{1} es el {2} % de la velocidad nominal; revise la lectura y la velocidad nominal introducida, o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one</source>
+        <translation>{1} {2w}, {3w}: la que usa la decisión sobre la bomba</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one (section {4})</source>
+        <translation>{1} {2w}, {3w}: la que usa la decisión sobre la bomba (sección {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one, speed {5} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, {3w}: la que usa la decisión sobre la bomba, el {5} % de la velocidad plena la elimina (sección {4})</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6358,10 +6418,6 @@
         <translation>No hace falta cambiar velocidad ni rodete.</translation>
     </message>
     <message>
-        <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
-        <translation>A %1 % de la velocidad plena da la altura que toma la decisión.</translation>
-    </message>
-    <message>
         <source>Trimmed it has %1 of impeller.</source>
         <translation>Recortada tiene un rodete de %1.</translation>
     </message>
@@ -6380,6 +6436,14 @@
     <message>
         <source>Dashed ring: no gauge read, head from the pump&apos;s curve.</source>
         <translation>Anillo de trazos: ningún manómetro leído, altura de la curva de la bomba.</translation>
+    </message>
+    <message>
+        <source>The pump runs at %1 % of full speed, which the decision counts.</source>
+        <translation>La bomba gira al %1 % de la velocidad plena, que la decisión cuenta.</translation>
+    </message>
+    <message>
+        <source>Slowed to %1 % of full speed it meets the head that the pump decision uses.</source>
+        <translation>A %1 % de la velocidad plena da la altura que usa la decisión sobre la bomba.</translation>
     </message>
 </context>
 <context>
@@ -6672,6 +6736,10 @@
     <message>
         <source>Largest error of a share, as the valves read</source>
         <translation>Mayor error de una cuota, según leen las válvulas</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>Leyendo %1</translation>
     </message>
 </context>
 <context>
@@ -8004,6 +8072,62 @@
         <source>to </source>
         <translation>hasta </translation>
     </message>
+    <message>
+        <source>Cooling coil {1}</source>
+        <translation>Batería de frío {1}</translation>
+    </message>
+    <message>
+        <source>DN 15 low</source>
+        <translation>DN 15 reducido</translation>
+    </message>
+    <message>
+        <source>Practice building {1}</source>
+        <translation>Edificio de práctica {1}</translation>
+    </message>
+    <message>
+        <source>Practice valve</source>
+        <translation>Válvula de práctica</translation>
+    </message>
+    <message>
+        <source>Simulated, no real plant</source>
+        <translation>Simulado, no es una instalación real</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Persona en prácticas</translation>
+    </message>
+    <message>
+        <source>as it runs</source>
+        <translation>tal como gira</translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation>corriente</translation>
+    </message>
+    <message>
+        <source>dp meter</source>
+        <translation>medidor de Δp</translation>
+    </message>
+    <message>
+        <source>input power</source>
+        <translation>potencia absorbida</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>práctica</translation>
+    </message>
+    <message>
+        <source>pump gauge</source>
+        <translation>manómetro de bomba</translation>
+    </message>
+    <message>
+        <source>throttled</source>
+        <translation>estrangulada</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>tensión</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -8039,16 +8163,16 @@
         <translation>Hoja de recorrido</translation>
     </message>
     <message>
-        <source>ROUND %1, %2</source>
-        <translation>RONDA %1, %2</translation>
-    </message>
-    <message>
         <source>round %1</source>
         <translation>ronda %1</translation>
     </message>
     <message>
         <source>walk sheet</source>
         <translation>hoja de recorrido</translation>
+    </message>
+    <message>
+        <source>Round %1, %2</source>
+        <translation>Ronda %1, %2</translation>
     </message>
 </context>
 <context>
@@ -8275,6 +8399,10 @@
     <message>
         <source>Read, no share</source>
         <translation>Leído, sin cuota</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
     </message>
 </context>
 <context>
@@ -8804,7 +8932,7 @@
     </message>
     <message>
         <source>A self-made certificate shows that reports come from the same hand. Nobody else vouches for the name, so verifying never calls it trusted: tell its fingerprint to whoever must rely on it, or use a key that an issuer of certificates gave you.</source>
-        <translation>Un certificado propio muestra que los informes son de la misma mano. Nadie más responde del nombre, por eso la verificación nunca lo llama de confianza: comunique su huella a quien deba fiarse, o use una clave que le dio un emisor de certificados.</translation>
+        <translation>Un certificado autofirmado muestra que los informes son de la misma mano. Nadie más responde del nombre, por eso la verificación nunca lo da por fiable: comunique su huella digital a quien deba fiarse de él, o use una clave que le haya dado una autoridad de certificación.</translation>
     </message>
     <message>
         <source>Name of the person</source>
@@ -9697,7 +9825,7 @@
     </message>
     <message>
         <source>Withdrawing needs a reason.</source>
-        <translation>Retirar necesita un motivo.</translation>
+        <translation>Para retirar hace falta un motivo.</translation>
     </message>
     <message>
         <source>Round %1: %2</source>
@@ -10162,10 +10290,6 @@
         <translation>Precisión</translation>
     </message>
     <message>
-        <source>Floor</source>
-        <translation>Mínimo</translation>
-    </message>
-    <message>
         <source>Calibrated</source>
         <translation>Calibrado</translation>
     </message>
@@ -10180,6 +10304,10 @@
     <message>
         <source>If overdue, why</source>
         <translation>Si venció, por qué</translation>
+    </message>
+    <message>
+        <source>Fixed error</source>
+        <translation>Error fijo</translation>
     </message>
 </context>
 <context>
@@ -10390,10 +10518,6 @@
         <translation>Por</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>Equipo</translation>
-    </message>
-    <message>
         <source>What was done</source>
         <translation>Qué se hizo</translation>
     </message>
@@ -10435,7 +10559,7 @@
     </message>
     <message>
         <source>Writes the job as it stood then as tables</source>
-        <translation>Escribe la obra de entonces como tablas</translation>
+        <translation>Escribe la obra de entonces en tablas</translation>
     </message>
     <message>
         <source>Round %1, %2 of %3 terminals read.</source>
@@ -10443,7 +10567,7 @@
     </message>
     <message>
         <source>No round was open yet.</source>
-        <translation>Aún no había ronda abierta.</translation>
+        <translation>Aún no había ninguna ronda abierta.</translation>
     </message>
     <message>
         <source>After record %1: %2</source>
@@ -10460,6 +10584,10 @@
     <message>
         <source>Stored, newest first</source>
         <translation>Guardado, lo más nuevo primero</translation>
+    </message>
+    <message>
+        <source>Computer</source>
+        <translation>Equipo</translation>
     </message>
 </context>
 <context>
@@ -10913,6 +11041,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
             <numerusform>%n comentarios abiertos</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>Leyendo %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -11061,20 +11193,12 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Nueva obra de práctica</translation>
     </message>
     <message>
-        <source>Practice building</source>
-        <translation>Edificio de práctica</translation>
-    </message>
-    <message>
         <source>Name of the job</source>
         <translation>Nombre de la obra</translation>
     </message>
     <message>
         <source>Difficulty</source>
         <translation>Dificultad</translation>
-    </message>
-    <message>
-        <source>Seed</source>
-        <translation>Número del edificio</translation>
     </message>
     <message>
         <source>What is wrong</source>
@@ -11089,16 +11213,20 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>&amp;Dificultad</translation>
     </message>
     <message>
-        <source>&amp;Seed</source>
-        <translation>Nú&amp;mero del edificio</translation>
-    </message>
-    <message>
         <source>&amp;Make Job…</source>
         <translation>&amp;Crear obra…</translation>
     </message>
     <message>
         <source>A simulated building answers every reading. It is no real plant: nothing of it may be reported as a measurement.</source>
         <translation>Un edificio simulado responde a cada lectura. No es una instalación real: nada de ello puede informarse como medición.</translation>
+    </message>
+    <message>
+        <source>Building number</source>
+        <translation>Número del edificio</translation>
+    </message>
+    <message>
+        <source>&amp;Building number</source>
+        <translation>Nú&amp;mero del edificio</translation>
     </message>
 </context>
 <context>
@@ -11282,6 +11410,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Firm</source>
         <translation>Empresa</translation>
+    </message>
+    <message>
+        <source>Person %1</source>
+        <translation>Persona %1</translation>
     </message>
 </context>
 <context>
@@ -12051,11 +12183,11 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source> (self-made certificate)</source>
-        <translation> (certificado propio)</translation>
+        <translation> (certificado autofirmado)</translation>
     </message>
     <message>
         <source>Withdrawing needs a reason.</source>
-        <translation>Retirar necesita un motivo.</translation>
+        <translation>Para retirar hace falta un motivo.</translation>
     </message>
 </context>
 <context>
@@ -12098,7 +12230,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Readings taken by me</source>
-        <translation>Lecturas tomadas por mí</translation>
+        <translation>Lecturas hechas por mí</translation>
     </message>
     <message>
         <source>Reviewed and accepted by me</source>
@@ -12138,7 +12270,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>This workbook can only be read here.</source>
-        <translation>Este libro aquí solo se puede leer.</translation>
+        <translation>Aquí este libro solo se puede leer.</translation>
     </message>
     <message>
         <source>Choose the Key File</source>
@@ -12158,7 +12290,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>The certificate is self-made: nobody else vouches for the name.</source>
-        <translation>El certificado es propio: nadie más responde del nombre.</translation>
+        <translation>El certificado es autofirmado: nadie más responde del nombre.</translation>
     </message>
     <message>
         <source>Keep the Key</source>
@@ -12170,7 +12302,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
-        <translation>Después firma este archivo el técnico: Lecturas tomadas por mí.</translation>
+        <translation>Después firma este archivo el técnico: Lecturas hechas por mí.</translation>
     </message>
     <message>
         <source>Why nothing can be signed</source>
@@ -12479,10 +12611,6 @@ desde</translation>
         <translation>Lo real y lo hallado</translation>
     </message>
     <message>
-        <source>Practice building %1, seed %2</source>
-        <translation>Edificio de práctica %1, número %2</translation>
-    </message>
-    <message>
         <source>What the work came to</source>
         <translation>En qué quedó el trabajo</translation>
     </message>
@@ -12545,6 +12673,10 @@ desde</translation>
     <message>
         <source>Classical method</source>
         <translation>Método clásico</translation>
+    </message>
+    <message>
+        <source>Practice building %1, number %2</source>
+        <translation>Edificio de práctica %1, número %2</translation>
     </message>
 </context>
 <context>
@@ -12794,7 +12926,7 @@ desde</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation>Qué se halló</translation>
+        <translation>Resultado</translation>
     </message>
     <message>
         <source>Trust a Root Certificate…</source>
@@ -12818,7 +12950,7 @@ desde</translation>
     </message>
     <message>
         <source>%1: NOT proved to be as it was signed</source>
-        <translation>%1: NO demostrado que esté como se firmó</translation>
+        <translation>%1: NO demostrado que siga como se firmó</translation>
     </message>
     <message>
         <source>Not signed yet.</source>
@@ -12826,7 +12958,7 @@ desde</translation>
     </message>
     <message>
         <source>Beside the open workbook</source>
-        <translation>Junto al libro abierto</translation>
+        <translation>Comparado con el libro abierto</translation>
     </message>
 </context>
 <context>
@@ -13146,6 +13278,10 @@ objetivo</translation>
     <message>
         <source>Writing %1</source>
         <translation>Escribiendo %1</translation>
+    </message>
+    <message>
+        <source>Comparing with %1</source>
+        <translation>Comparando con %1</translation>
     </message>
 </context>
 <context>

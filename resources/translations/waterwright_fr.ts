@@ -2148,10 +2148,6 @@
         <translation>«&#xa0;{1}&#xa0;» est vide ou le repère d’une autre pompe&#xa0;; tapez un autre repère</translation>
     </message>
     <message>
-        <source>&quot;{1}&quot; is no seed; give a whole number from 1 to 999999999</source>
-        <translation>«&#xa0;{1}&#xa0;» n’est pas un numéro de bâtiment&#xa0;; donnez un entier de 1 à 999999999</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02</source>
         <translation>«&#xa0;{1}&#xa0;» n’est ni une date ni une heure&#xa0;; écrivez 2026-03-04 ou 2026-03-04T14:02</translation>
     </message>
@@ -2508,14 +2504,6 @@
         <translation>dans la table {1} la valeur de {2} est illisible&#xa0;; un autre programme l’a changée, ouvrez une copie antérieure</translation>
     </message>
     <message>
-        <source>instrument {1} was due for calibration on {2}, pump {3} was read with it on {4}; read again with another one</source>
-        <translation>l’instrument {1} était à étalonner le {2}, la pompe {3} a été mesurée avec lui le {4}&#xa0;; remesurez avec un autre</translation>
-    </message>
-    <message>
-        <source>instrument {1} was due for calibration on {2}, this reading is of {3}; use another instrument or give the reason</source>
-        <translation>l’instrument {1} était à étalonner le {2}, cette mesure est du {3}&#xa0;; prenez un autre instrument ou donnez le motif</translation>
-    </message>
-    <message>
         <source>it has no valve to set and will take {1} % of target; fit a balancing valve, or accept what it takes</source>
         <translation>elle n’a pas de vanne à régler et prendra {1}&#xa0;% de la cible&#xa0;; posez une vanne d’équilibrage, ou acceptez ce qu’elle prend</translation>
     </message>
@@ -2809,7 +2797,7 @@
     </message>
     <message>
         <source>not trusted: its chain does not lead to a certificate you gave; ask the signer&apos;s firm for its root certificate</source>
-        <translation>pas de confiance&#xa0;: sa chaîne ne mène à aucun certificat que vous avez donné&#xa0;; demandez à la société son certificat racine</translation>
+        <translation>pas de confiance&#xa0;: sa chaîne ne mène à aucun certificat que vous avez donné&#xa0;; demandez à la société du signataire son certificat racine</translation>
     </message>
     <message>
         <source>not trusted: no root certificate was given; give that of the signer&apos;s firm as PEM</source>
@@ -2817,7 +2805,7 @@
     </message>
     <message>
         <source>not trusted: nobody else vouches for the name; compare the fingerprint {1} with the signer</source>
-        <translation>pas de confiance&#xa0;: personne d’autre ne garantit le nom&#xa0;; comparez l’empreinte {1} avec le signataire</translation>
+        <translation>pas de confiance&#xa0;: personne d’autre ne garantit le nom&#xa0;; comparez l’empreinte {1} avec celle que donne le signataire</translation>
     </message>
     <message>
         <source>nothing has been read yet; take a survey with every valve fully open</source>
@@ -3013,7 +3001,7 @@
     </message>
     <message>
         <source>the PDF carries no signature, so nothing proves it; ask for the signed report</source>
-        <translation>le PDF ne porte pas de signature, rien ne le prouve donc&#xa0;; demandez le rapport signé</translation>
+        <translation>le PDF ne porte pas de signature, rien ne l’authentifie donc&#xa0;; demandez le rapport signé</translation>
     </message>
     <message>
         <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
@@ -3029,7 +3017,7 @@
     </message>
     <message>
         <source>the certificate of {1} begins on {2}; check this computer&apos;s clock or use another key</source>
-        <translation>le certificat de {1} débute le {2}&#xa0;; vérifiez l’horloge de cet ordinateur ou prenez une autre clé</translation>
+        <translation>le certificat de {1} n’est valable qu’à partir du {2}&#xa0;; vérifiez l’horloge de cet ordinateur ou prenez une autre clé</translation>
     </message>
     <message>
         <source>the certificate of {1} ended on {2}; ask its issuer for a new one</source>
@@ -3761,7 +3749,7 @@
     </message>
     <message>
         <source>the signature does not fit the certificate of {1}; do not rely on this file, ask for it again</source>
-        <translation>la signature ne va pas avec le certificat de {1}&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>la signature ne correspond pas au certificat de {1}&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>the signature is not written as it must be ({1}); do not rely on this file, ask for it again</source>
@@ -4073,7 +4061,7 @@
     </message>
     <message>
         <source>what was signed has been changed since; do not rely on this file, ask for it again</source>
-        <translation>ce qui fut signé a été changé depuis&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>ce qui a été signé a changé depuis&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>windows that are open keep their words; start Waterwright again to see it in {1}</source>
@@ -4477,7 +4465,7 @@
     </message>
     <message>
         <source>the signature could not be made ({1w}); nothing was changed, try another key</source>
-        <translation>la signature n’a pu être faite ({1w})&#xa0;; rien n’a été changé, essayez une autre clé</translation>
+        <translation>la signature n’a pas pu être faite ({1w})&#xa0;; rien n’a été changé, essayez une autre clé</translation>
     </message>
     <message>
         <source>the throttle keeps wasting {1} of head, {2w} at the shaft; leave it only where the energy code exempts the pump</source>
@@ -5213,7 +5201,7 @@
     </message>
     <message>
         <source>the {1w} has signed already; a signed report is not signed over, write a new one</source>
-        <translation>«&#xa0;{1w}&#xa0;» a déjà signé&#xa0;; un rapport signé ne se resigne pas, écrivez-en un nouveau</translation>
+        <translation>«&#xa0;{1w}&#xa0;» a déjà signé&#xa0;; un rapport signé ne se signe pas de nouveau, écrivez-en un nouveau</translation>
     </message>
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
@@ -5656,10 +5644,6 @@
         <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w}&#xa0;: excédent {3} {4} {6w}</translation>
     </message>
     <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w}&#xa0;: excédent {3} {4} {6w}. La décision retient {8} {4} {9w}</translation>
-    </message>
-    <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
         <translation>Indécidable si {1} est le point défavorisé&#xa0;: il prend {2}&#xa0;% du nominal, ouverts en grand aussi avec moins&#xa0;: {3}, plus proches que ces mesures ne distinguent ({4}&#xa0;%)&#xa0;; remesurez-les avec un instrument plus fin, ou signez avec le motif</translation>
     </message>
@@ -5816,18 +5800,6 @@
         <translation>{1} {2w}, {3w}, pour comparaison</translation>
     </message>
     <message>
-        <source>{1} {2w}, {3w}: the decision counts this one</source>
-        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
-        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision (section {4})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision, {5}&#xa0;% de la pleine vitesse la supprime (section {4})</translation>
-    </message>
-    <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
         <translation>{1} {4}, {2}&#xa0;% du débit nominal de {3} {4}&#xa0;; mesures douteuses comprises&#xa0;: {5}</translation>
     </message>
@@ -5856,40 +5828,12 @@
         <translation>{1} mesures faites pendant le réglage des vannes sont trop nombreuses pour une boucle de cette taille et sont laissées de côté dans l’apprentissage&#xa0;; faites le prochain passage sans tourner de vannes entre les mesures</translation>
     </message>
     <message>
-        <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
-        <translation>Une roue de {1} avec un premier rognage à {2}&#xa0;: retenue par la décision</translation>
-    </message>
-    <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
-        <translation>Point de fonctionnement {1} {2} à {3} {4}&#xa0;; {5}&#xa0;% du nominal. Tracé selon la décision&#xa0;: vitesse {6}&#xa0;% de la pleine vitesse.</translation>
-    </message>
-    <message>
         <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
         <translation>Aucun changement de vitesse ou de roue nécessaire&#xa0;: la pompe donne ce que demande le circuit défavorisé, autant qu’on puisse le dire</translation>
     </message>
     <message>
-        <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
-        <translation>Aucun changement&#xa0;: la pompe tourne à {1}&#xa0;% de la pleine vitesse, valeur retenue par la décision</translation>
-    </message>
-    <message>
-        <source>Order by</source>
-        <translation>À retenir</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
-        <translation>Vitesse {1}&#xa0;% de la pleine vitesse, ou une roue de {2} avec un premier rognage à {3}&#xa0;: valeurs retenues par la décision</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of full speed: the decision counts this</source>
-        <translation>Vitesse {1}&#xa0;% de la pleine vitesse&#xa0;: valeur retenue par la décision</translation>
-    </message>
-    <message>
         <source>Valves as read</source>
         <translation>Vannes telles que lues</translation>
-    </message>
-    <message>
-        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>un premier aperçu&#xa0;: au passage {1}, à leur part&#xa0;: {2} des {3} terminaux, circuit défavorisé {4w}&#xa0;; équilibrez, puis prouvez-le avant de modifier la pompe</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
@@ -5968,20 +5912,12 @@
         <translation>sur le circuit défavorisé, à {1}&#xa0;; ouvrez-la en grand à {2}, sinon le défavorisé n’est pas prouvé</translation>
     </message>
     <message>
-        <source>round {1} was read while valves were turned, so its shares may still change, and the star went from {2} to {3}; read every valve in the next round</source>
-        <translation>le passage {1} a été fait pendant que des vannes étaient tournées, ses parts peuvent donc encore changer, et l’étoile est passée de {2} à {3}&#xa0;; mesurez chaque vanne au prochain passage</translation>
-    </message>
-    <message>
         <source>round {1} was read while valves were turned, so its shares may still change; read every valve in the next round</source>
         <translation>le passage {1} a été fait pendant que des vannes étaient tournées, ses parts peuvent donc encore changer&#xa0;; mesurez chaque vanne au prochain passage</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
         <translation>la pompe donne {1} au débit nominal, le circuit défavorisé demande {2}&#xa0;: impossible de dire s’il lui manque de la hauteur&#xa0;; remesurez ses manomètres et chaque terminal une fois toutes les vannes réglées</translation>
-    </message>
-    <message>
-        <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
-        <translation>l’étoile est passée de {2} à {3} au passage {1}, le circuit défavorisé finit maintenant là&#xa0;; voyez si chaque vanne de son chemin est ouverte en grand</translation>
     </message>
     <message>
         <source>this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; read both again with a finer meter</source>
@@ -6024,10 +5960,6 @@
         <translation>Point de fonctionnement {1} {2} à {3} {4}&#xa0;; {5}&#xa0;% du nominal. Avec ces vannes, {6}&#xa0;% de la vitesse du dernier passage donne {7} {2}.</translation>
     </message>
     <message>
-        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
-        <translation>Pour information&#xa0;: {1}&#xa0;% de la vitesse du dernier passage {6w} donne {2} {3}&#xa0;: cela supprime l’excédent {4w}, et n’est pas la valeur à retenir (section {5})</translation>
-    </message>
-    <message>
         <source>No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}</source>
         <translation>Aucun changement de vitesse ou de roue&#xa0;: le débit nominal demande {1}&#xa0;% de la vitesse du dernier passage {2w}</translation>
     </message>
@@ -6068,10 +6000,6 @@
         <translation>le débit nominal demanderait {1}&#xa0;% de la pleine vitesse&#xa0;; demandez d’abord au fabricant, moteur et arbre ne le supportent peut-être pas</translation>
     </message>
     <message>
-        <source>for information: what follows is for the loop with its valves as they were read; it is not what to order by</source>
-        <translation>pour information&#xa0;: ce qui suit vaut pour la boucle avec ses vannes telles que mesurées&#xa0;; ces valeurs ne sont pas à retenir</translation>
-    </message>
-    <message>
         <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
         <translation>ouverte en grand, sa vanne ne crée que {1} au débit nominal&#xa0;; elle se lit bien dès {2}, et pas du tout sous {3}&#xa0;; prenez une vanne plus petite ou un autre moyen de mesure</translation>
     </message>
@@ -6106,10 +6034,6 @@
     <message>
         <source>{1} % of the speed of the last round {6w}, or a trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
         <translation>{1}&#xa0;% de la vitesse du dernier passage {6w}, ou un rognage, donne {2} {3}&#xa0;: cela supprime l’excédent {4w} (section {5})</translation>
-    </message>
-    <message>
-        <source>{1} at {2} in round {3}, {4} % of full speed assumed, no speed was read; shaft power there {5w}, efficiency {6w}</source>
-        <translation>{1} à {2} au passage {3}, {4}&#xa0;% de la pleine vitesse supposés, vitesse non lue&#xa0;; puissance à l’arbre {5w}, rendement {6w}</translation>
     </message>
     <message>
         <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
@@ -6239,6 +6163,142 @@
         <source>there is no row to paste; copy rows with their headings in the spreadsheet first</source>
         <translation>il n’y a aucune ligne à coller&#xa0;; copiez d’abord des lignes avec leurs en-têtes dans le tableur</translation>
     </message>
+    <message>
+        <source>An impeller of {1} with a first cut to {2}, as decided</source>
+        <translation>Une roue de {1} avec un premier rognage à {2}, comme décidé</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as decided: speed {6} % of full speed.</source>
+        <translation>Point de fonctionnement {1} {2} à {3} {4}&#xa0;; {5}&#xa0;% du nominal. Tracé comme décidé&#xa0;: vitesse {6}&#xa0;% de la pleine vitesse.</translation>
+    </message>
+    <message>
+        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}; order no speed or impeller by it (section {5})</source>
+        <translation>Pour information&#xa0;: {1}&#xa0;% de la vitesse du dernier passage {6w} donne {2} {3}&#xa0;: cela supprime l’excédent {4w}&#xa0;; n’en tirez ni vitesse ni roue à commander (section {5})</translation>
+    </message>
+    <message>
+        <source>No change: the pump runs at {1} % of full speed, as decided</source>
+        <translation>Aucun changement&#xa0;: la pompe tourne à {1}&#xa0;% de la pleine vitesse, comme décidé</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, as decided</source>
+        <translation>Vitesse {1}&#xa0;% de la pleine vitesse, comme décidé</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}, as decided</source>
+        <translation>Vitesse {1}&#xa0;% de la pleine vitesse, ou une roue de {2} avec un premier rognage à {3}, comme décidé</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The pump decision uses {8} {4} {9w}</source>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w}&#xa0;: excédent {3} {4} {6w}. La décision sur la pompe retient {8} {4} {9w}</translation>
+    </message>
+    <message>
+        <source>What to order</source>
+        <translation>À commander</translation>
+    </message>
+    <message>
+        <source>Write x as the dp where a valve cannot be read, and note why; closing the round asks for the reason.</source>
+        <translation>Écrivez x comme Δp là où une vanne ne peut être mesurée, et notez pourquoi&#xa0;; la clôture du passage demande le motif.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no number of a practice building; give a whole number from 1 to 999999999</source>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas un numéro de bâtiment d’exercice&#xa0;; donnez un entier de 1 à 999999999</translation>
+    </message>
+    <message>
+        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; leave the pump as it is until all are on share with the index proved</source>
+        <translation>un premier aperçu&#xa0;: au passage {1}, à leur part&#xa0;: {2} des {3} terminaux, circuit défavorisé {4w}&#xa0;; laissez la pompe telle quelle jusqu’à ce que tous soient à leur part avec le point défavorisé prouvé</translation>
+    </message>
+    <message>
+        <source>a power factor of {1} is above 1; check the reading and its unit</source>
+        <translation>un facteur de puissance de {1} dépasse 1&#xa0;; vérifier la mesure et son unité</translation>
+    </message>
+    <message>
+        <source>all dps of round {1} are about {2} % higher than round {3} makes expect, as with {4} % more speed: was the pump set faster, or another valve opened? Read the speed on the drive and look at the valves of the main; no single valve is to blame</source>
+        <translation>tous les Δp du passage {1} sont environ {2}&#xa0;% plus hauts que le passage {3} le laisse attendre, comme avec {4}&#xa0;% de vitesse en plus&#xa0;: la pompe a-t-elle été accélérée, ou une autre vanne ouverte&#xa0;? Lire la vitesse sur le variateur et regarder les vannes de la conduite principale&#xa0;; aucune vanne seule n&apos;est en cause</translation>
+    </message>
+    <message>
+        <source>all dps of round {1} are about {2} % lower than round {3} makes expect, as with {4} % less speed: was the pump slowed, or another valve closed? Read the speed on the drive and look at the valves of the main; no single valve is to blame</source>
+        <translation>tous les Δp du passage {1} sont environ {2}&#xa0;% plus bas que le passage {3} le laisse attendre, comme avec {4}&#xa0;% de vitesse en moins&#xa0;: la pompe a-t-elle été ralentie, ou une autre vanne fermée&#xa0;? Lire la vitesse sur le variateur et regarder les vannes de la conduite principale&#xa0;; aucune vanne seule n&apos;est en cause</translation>
+    </message>
+    <message>
+        <source>for information: what follows is for the loop with its valves as they were read; order no speed or impeller by it</source>
+        <translation>pour information&#xa0;: ce qui suit vaut pour la boucle avec ses vannes telles que mesurées&#xa0;; n’en tirez ni vitesse ni roue à commander</translation>
+    </message>
+    <message>
+        <source>in round {1} the index circuit ends at {3}, no more at {2}; see that every valve on its path is fully open</source>
+        <translation>au passage {1}, le circuit défavorisé finit à {3}, non plus à {2}&#xa0;; voyez si chaque vanne de son chemin est ouverte en grand</translation>
+    </message>
+    <message>
+        <source>no gauge with a known accuracy is named, so the usual 2 % of each reading are counted; name the gauge here and its accuracy on the place Job</source>
+        <translation>aucun manomètre de précision connue n&apos;est nommé, les 2&#xa0;% usuels de chaque mesure sont donc comptés&#xa0;; nommer le manomètre ici et sa précision au lieu Affaire</translation>
+    </message>
+    <message>
+        <source>no speed was read in round {1}, so full speed is taken and no number here is certain; read it on the drive before the pump is changed</source>
+        <translation>aucune vitesse n&apos;a été lue au passage {1}, la pleine vitesse est donc admise et aucun nombre ici n&apos;est sûr&#xa0;; la lire sur le variateur avant de modifier la pompe</translation>
+    </message>
+    <message>
+        <source>no speed was read in round {1}, so the {2} % of full speed of round {3} are taken and no number here is certain; read it on the drive before the pump is changed</source>
+        <translation>aucune vitesse n&apos;a été lue au passage {1}, les {2}&#xa0;% de la pleine vitesse du passage {3} sont donc admis et aucun nombre ici n&apos;est sûr&#xa0;; la lire sur le variateur avant de modifier la pompe</translation>
+    </message>
+    <message>
+        <source>nothing was pasted: {1}</source>
+        <translation>rien n’a été collé&#xa0;: {1}</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change; the index circuit ends at {3} now, no more at {2}; read every valve in the next round</source>
+        <translation>le passage {1} a été fait pendant que des vannes étaient tournées, ses parts peuvent donc encore changer&#xa0;; le circuit défavorisé finit maintenant à {3}, non plus à {2}&#xa0;; mesurez chaque vanne au prochain passage</translation>
+    </message>
+    <message>
+        <source>suction {1} is above discharge {2} with the pump running; swap the two readings, or check the direction of turn and the gauges</source>
+        <translation>l&apos;aspiration {1} dépasse le refoulement {2} pompe en marche&#xa0;; échanger les deux mesures, ou vérifier le sens de rotation et les manomètres</translation>
+    </message>
+    <message>
+        <source>terminals without a flow in this round: {1} ({2}); closed like this it has no total flow, so no share of any branch and no index circuit: read them, or a valve above them, first</source>
+        <translation>terminaux sans débit dans ce passage&#xa0;: {1} ({2})&#xa0;; clos ainsi il n&apos;a pas de débit total, donc ni part d&apos;aucune branche ni circuit défavorisé&#xa0;: les mesurer d&apos;abord, ou une vanne au-dessus</translation>
+    </message>
+    <message>
+        <source>the instrument was due for calibration on {1}, readings of this round taken with it later: {2}, the last on {3}; use another one, or give one reason for all (Job, If overdue, why)</source>
+        <translation>l&apos;étalonnage de l&apos;instrument était dû le {1}, mesures de ce passage faites avec lui après&#xa0;: {2}, la dernière le {3}&#xa0;; en prendre un autre, ou donner un motif pour toutes (Affaire, Si échu, pourquoi)</translation>
+    </message>
+    <message>
+        <source>{1w} 0 with the pump running; check the clamp, the phases and the range, read again or leave it empty</source>
+        <translation>{1w} 0 pompe en marche&#xa0;; vérifier la pince, les phases et la plage, remesurer ou laisser vide</translation>
+    </message>
+    <message>
+        <source>{1w} gives {2} of head and {3w}, with less flow, only {4}; a pump&apos;s head falls as flow rises: read both taps again with one gauge</source>
+        <translation>{1w} donne {2} de hauteur et {3w}, avec moins de débit, seulement {4}&#xa0;; la hauteur d&apos;une pompe baisse quand le débit monte&#xa0;: remesurer les deux prises avec un seul manomètre</translation>
+    </message>
+    <message>
+        <source>{1w} {2} is far from {3} at the other points of this pump, with the point moved it would be {4}; correct it, read again or give the reason</source>
+        <translation>{1w} {2} est loin de {3} aux autres points de cette pompe, la virgule déplacée ce serait {4}&#xa0;; corriger, remesurer ou donner le motif</translation>
+    </message>
+    <message>
+        <source>{1w} {2} is far from {3} at the other points of this pump; check the point and the unit, read again or give the reason</source>
+        <translation>{1w} {2} est loin de {3} aux autres points de cette pompe&#xa0;; vérifier la virgule et l&apos;unité, remesurer ou donner le motif</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}; no speed was read, full speed is taken: read it on the drive; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} à {2} au passage {3}&#xa0;; aucune vitesse lue, la pleine vitesse est admise&#xa0;: la lire sur le variateur&#xa0;; puissance à l&apos;arbre {5w}, rendement {6w}</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}; no speed was read, the {4} % of full speed of round {7} are taken: read it on the drive; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} à {2} au passage {3}&#xa0;; aucune vitesse lue, les {4}&#xa0;% de la pleine vitesse du passage {7} sont admis&#xa0;: la lire sur le variateur&#xa0;; puissance à l&apos;arbre {5w}, rendement {6w}</translation>
+    </message>
+    <message>
+        <source>{1} is {2} % of the rated speed; check the reading and the rated speed entered, or give the reason</source>
+        <translation>{1} est {2}&#xa0;% de la vitesse nominale&#xa0;; vérifier la mesure et la vitesse nominale saisie, ou donner le motif</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one</source>
+        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision sur la pompe</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one (section {4})</source>
+        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision sur la pompe (section {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the pump decision uses this one, speed {5} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision sur la pompe, {5}&#xa0;% de la pleine vitesse la supprime (section {4})</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6358,10 +6418,6 @@
         <translation>Aucun changement de vitesse ou de roue nécessaire.</translation>
     </message>
     <message>
-        <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
-        <translation>Ralentie à %1&#xa0;% de la pleine vitesse, elle donne la hauteur retenue par la décision.</translation>
-    </message>
-    <message>
         <source>Trimmed it has %1 of impeller.</source>
         <translation>Rognée, sa roue a %1.</translation>
     </message>
@@ -6380,6 +6436,14 @@
     <message>
         <source>Dashed ring: no gauge read, head from the pump&apos;s curve.</source>
         <translation>Anneau en tirets&#xa0;: aucun manomètre lu, hauteur tirée de la courbe de la pompe.</translation>
+    </message>
+    <message>
+        <source>The pump runs at %1 % of full speed, which the decision counts.</source>
+        <translation>La pompe tourne à %1&#xa0;% de la pleine vitesse, que la décision compte.</translation>
+    </message>
+    <message>
+        <source>Slowed to %1 % of full speed it meets the head that the pump decision uses.</source>
+        <translation>Ralentie à %1&#xa0;% de la pleine vitesse, elle donne la hauteur retenue par la décision sur la pompe.</translation>
     </message>
 </context>
 <context>
@@ -6672,6 +6736,10 @@
     <message>
         <source>Largest error of a share, as the valves read</source>
         <translation>Plus grande erreur d’une part, telle que mesurée aux vannes</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>Lecture de %1</translation>
     </message>
 </context>
 <context>
@@ -8004,6 +8072,62 @@
         <source>to </source>
         <translation>jusqu’à </translation>
     </message>
+    <message>
+        <source>Cooling coil {1}</source>
+        <translation>Batterie froide {1}</translation>
+    </message>
+    <message>
+        <source>DN 15 low</source>
+        <translation>DN 15 réduit</translation>
+    </message>
+    <message>
+        <source>Practice building {1}</source>
+        <translation>Bâtiment d’exercice {1}</translation>
+    </message>
+    <message>
+        <source>Practice valve</source>
+        <translation>Vanne d’exercice</translation>
+    </message>
+    <message>
+        <source>Simulated, no real plant</source>
+        <translation>Simulé, aucune installation réelle</translation>
+    </message>
+    <message>
+        <source>Trainee</source>
+        <translation>Stagiaire</translation>
+    </message>
+    <message>
+        <source>as it runs</source>
+        <translation>telle qu&apos;elle tourne</translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation>courant</translation>
+    </message>
+    <message>
+        <source>dp meter</source>
+        <translation>manomètre Δp</translation>
+    </message>
+    <message>
+        <source>input power</source>
+        <translation>puissance absorbée</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>exercice</translation>
+    </message>
+    <message>
+        <source>pump gauge</source>
+        <translation>manomètre de pompe</translation>
+    </message>
+    <message>
+        <source>throttled</source>
+        <translation>étranglée</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>tension</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -8039,16 +8163,16 @@
         <translation>Fiche de tournée</translation>
     </message>
     <message>
-        <source>ROUND %1, %2</source>
-        <translation>PASSAGE %1, %2</translation>
-    </message>
-    <message>
         <source>round %1</source>
         <translation>passage %1</translation>
     </message>
     <message>
         <source>walk sheet</source>
         <translation>fiche de tournée</translation>
+    </message>
+    <message>
+        <source>Round %1, %2</source>
+        <translation>Passage %1, %2</translation>
     </message>
 </context>
 <context>
@@ -8275,6 +8399,10 @@
     <message>
         <source>Read, no share</source>
         <translation>Mesuré, sans part</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1&#xa0;; %2</translation>
     </message>
 </context>
 <context>
@@ -8804,7 +8932,7 @@
     </message>
     <message>
         <source>A self-made certificate shows that reports come from the same hand. Nobody else vouches for the name, so verifying never calls it trusted: tell its fingerprint to whoever must rely on it, or use a key that an issuer of certificates gave you.</source>
-        <translation>Un certificat autosigné montre que des rapports viennent de la même main. Personne d’autre ne garantit le nom, donc la vérification ne le dit jamais de confiance&#xa0;: communiquez son empreinte à qui doit s’y fier, ou utilisez une clé reçue d’une autorité de certification.</translation>
+        <translation>Un certificat autosigné montre que des rapports viennent de la même main. Personne d’autre ne garantit le nom, la vérification ne le dit donc jamais de confiance&#xa0;: communiquez son empreinte à qui doit s’y fier, ou utilisez une clé reçue d’une autorité de certification.</translation>
     </message>
     <message>
         <source>Name of the person</source>
@@ -9972,7 +10100,7 @@
     </message>
     <message>
         <source>What was done</source>
-        <translation>Ce qui fut fait</translation>
+        <translation>Ce qui a été fait</translation>
     </message>
     <message>
         <source>Reason, note</source>
@@ -10162,10 +10290,6 @@
         <translation>Précision</translation>
     </message>
     <message>
-        <source>Floor</source>
-        <translation>Terme fixe</translation>
-    </message>
-    <message>
         <source>Calibrated</source>
         <translation>Étalonné</translation>
     </message>
@@ -10180,6 +10304,10 @@
     <message>
         <source>If overdue, why</source>
         <translation>Si échu, pourquoi</translation>
+    </message>
+    <message>
+        <source>Fixed error</source>
+        <translation>Erreur fixe</translation>
     </message>
 </context>
 <context>
@@ -10390,12 +10518,8 @@
         <translation>Par</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>Poste</translation>
-    </message>
-    <message>
         <source>What was done</source>
-        <translation>Ce qui fut fait</translation>
+        <translation>Ce qui a été fait</translation>
     </message>
     <message>
         <source>Stored actions</source>
@@ -10435,7 +10559,7 @@
     </message>
     <message>
         <source>Writes the job as it stood then as tables</source>
-        <translation>Écrit le chantier d’alors en tableaux</translation>
+        <translation>Écrit le chantier d’alors sous forme de tableaux</translation>
     </message>
     <message>
         <source>Round %1, %2 of %3 terminals read.</source>
@@ -10443,7 +10567,7 @@
     </message>
     <message>
         <source>No round was open yet.</source>
-        <translation>Aucun passage n’était ouvert.</translation>
+        <translation>Aucun passage n’était encore ouvert.</translation>
     </message>
     <message>
         <source>After record %1: %2</source>
@@ -10460,6 +10584,10 @@
     <message>
         <source>Stored, newest first</source>
         <translation>Enregistré, le plus récent d’abord</translation>
+    </message>
+    <message>
+        <source>Computer</source>
+        <translation>Poste</translation>
     </message>
 </context>
 <context>
@@ -10913,6 +11041,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
             <numerusform>%n commentaires ouverts</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>Lecture de %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -11061,20 +11193,12 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Nouveau chantier d’exercice</translation>
     </message>
     <message>
-        <source>Practice building</source>
-        <translation>Bâtiment d’exercice</translation>
-    </message>
-    <message>
         <source>Name of the job</source>
         <translation>Nom du chantier</translation>
     </message>
     <message>
         <source>Difficulty</source>
         <translation>Difficulté</translation>
-    </message>
-    <message>
-        <source>Seed</source>
-        <translation>Numéro du bâtiment</translation>
     </message>
     <message>
         <source>What is wrong</source>
@@ -11089,16 +11213,20 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>&amp;Difficulté</translation>
     </message>
     <message>
-        <source>&amp;Seed</source>
-        <translation>N&amp;uméro du bâtiment</translation>
-    </message>
-    <message>
         <source>&amp;Make Job…</source>
         <translation>&amp;Créer le chantier…</translation>
     </message>
     <message>
         <source>A simulated building answers every reading. It is no real plant: nothing of it may be reported as a measurement.</source>
         <translation>Un bâtiment simulé répond à chaque mesure. Ce n’est pas une installation réelle&#xa0;: rien n’en peut être rapporté comme mesure.</translation>
+    </message>
+    <message>
+        <source>Building number</source>
+        <translation>Numéro du bâtiment</translation>
+    </message>
+    <message>
+        <source>&amp;Building number</source>
+        <translation>N&amp;uméro du bâtiment</translation>
     </message>
 </context>
 <context>
@@ -11282,6 +11410,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Firm</source>
         <translation>Société</translation>
+    </message>
+    <message>
+        <source>Person %1</source>
+        <translation>Personne %1</translation>
     </message>
 </context>
 <context>
@@ -12138,7 +12270,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>This workbook can only be read here.</source>
-        <translation>Ce classeur ne peut être que lu ici.</translation>
+        <translation>Ici, ce classeur ne peut être que lu.</translation>
     </message>
     <message>
         <source>Choose the Key File</source>
@@ -12479,10 +12611,6 @@ dès</translation>
         <translation>Réel et trouvé</translation>
     </message>
     <message>
-        <source>Practice building %1, seed %2</source>
-        <translation>Bâtiment d’exercice %1, numéro %2</translation>
-    </message>
-    <message>
         <source>What the work came to</source>
         <translation>Ce que le travail a donné</translation>
     </message>
@@ -12545,6 +12673,10 @@ dès</translation>
     <message>
         <source>Classical method</source>
         <translation>Méthode classique</translation>
+    </message>
+    <message>
+        <source>Practice building %1, number %2</source>
+        <translation>Bâtiment d’exercice %1, numéro %2</translation>
     </message>
 </context>
 <context>
@@ -12794,7 +12926,7 @@ dès</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation>Ce qui fut trouvé</translation>
+        <translation>Ce qui a été trouvé</translation>
     </message>
     <message>
         <source>Trust a Root Certificate…</source>
@@ -12818,7 +12950,7 @@ dès</translation>
     </message>
     <message>
         <source>%1: NOT proved to be as it was signed</source>
-        <translation>%1&#xa0;: NON prouvé tel qu’à la signature</translation>
+        <translation>%1&#xa0;: RIEN ne prouve qu’il soit resté tel que signé</translation>
     </message>
     <message>
         <source>Not signed yet.</source>
@@ -12826,7 +12958,7 @@ dès</translation>
     </message>
     <message>
         <source>Beside the open workbook</source>
-        <translation>À côté du classeur ouvert</translation>
+        <translation>Comparé au classeur ouvert</translation>
     </message>
 </context>
 <context>
@@ -13146,6 +13278,10 @@ la cible</translation>
     <message>
         <source>Writing %1</source>
         <translation>Écriture de %1</translation>
+    </message>
+    <message>
+        <source>Comparing with %1</source>
+        <translation>Comparaison avec %1</translation>
     </message>
 </context>
 <context>
