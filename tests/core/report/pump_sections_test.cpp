@@ -191,26 +191,6 @@ TEST(PumpSections, aFirstLookOrdersNothingAnywhere) {
     EXPECT_EQ(pump.find("as decided"), std::string::npos) << pump;
 }
 
-// The speed computed and the one read are no two numbers where they do the same as can be told.
-TEST(PumpSections, aPumpThatRunsAsDecidedHasOneSpeed) {
-    auto pumps = std::make_shared<pump_room::PumpPicture>(*build(demoProject(), {}).pumps);
-    pump_room::PumpDecision& decision = pumps->decision;
-    decision.presentExcess = quantity::Head::si(0);
-    ASSERT_TRUE(decision.runsAsDecided());
-    decision.duty->speedFraction = quantity::Ratio::si(0.84);
-    for (pump_room::DecidedOption& decided : decision.options) {
-        decided.option.ratio = quantity::Ratio::si(0.837);
-    }
-    ReportOptions options;
-    options.pumps = pumps;
-    const Report report = build(demoProject(), options);
-    for (const int section : {int(kResult), int(kPump)}) {
-        const std::string text = sectionText(report, section);
-        EXPECT_NE(text.find("No change: the pump runs at 84.0 % of full speed"), std::string::npos) << text;
-        EXPECT_EQ(text.find("83.7"), std::string::npos) << text;
-    }
-}
-
 // What was not read is no number, and what was taken for it is called assumed.
 TEST(PumpSections, whatWasNotReadIsSaidToBeAssumed) {
     project::Project project = demoProject();
