@@ -72,7 +72,7 @@ TEST(CommandLineTest, HelpAndVersion) {
     }
     const CommandRun version = runCommand({"--version"});
     EXPECT_EQ(version.status, 0);
-    EXPECT_EQ(version.out, "waterwright " + std::string(base::version()) + "\n");
+    EXPECT_EQ(version.out, "waterwright " + std::string(ww::base::version()) + "\n");
 }
 
 TEST(CommandLineTest, WordThatIsNeitherCommandNorWorkbook) {
