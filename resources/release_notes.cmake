@@ -23,6 +23,9 @@ macro(ww_end_release)
 endmacro()
 
 set(VERSION_OPEN "")
+# The changelog wants each release later than the one below it, even on one day: they are a minute apart.
+string(REGEX MATCHALL ";## " HEADINGS "${WW_NOTES}")
+list(LENGTH HEADINGS MINUTE)
 foreach(LINE IN LISTS WW_NOTES)
   if(LINE MATCHES "^## ([0-9.]+) \\(([0-9-]+)\\)$")
     set(VERSION_FOUND ${CMAKE_MATCH_1})
@@ -40,7 +43,8 @@ foreach(LINE IN LISTS WW_NOTES)
                             "write the notes of this version, or set the project's version")
       endif()
     endif()
-    execute_process(COMMAND date --utc --date=${DATE_FOUND} "+%a, %d %b %Y 00:00:00 +0000"
+    math(EXPR MINUTE "${MINUTE} - 1")
+    execute_process(COMMAND date --utc "--date=${DATE_FOUND} 00:00 UTC ${MINUTE} minutes" "+%a, %d %b %Y %H:%M:%S +0000"
                     OUTPUT_VARIABLE MAIL_DATE OUTPUT_STRIP_TRAILING_WHITESPACE COMMAND_ERROR_IS_FATAL ANY)
     string(APPEND WW_RELEASES "    <release version=\"${VERSION_FOUND}\" date=\"${DATE_FOUND}\">\n"
                               "      <description>\n        <ul>\n")

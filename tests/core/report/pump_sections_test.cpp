@@ -215,7 +215,7 @@ TEST(PumpSections, aSpeedThatWasNotReadOrdersNothing) {
         << first;
     EXPECT_EQ(first.find("takes it away"), std::string::npos) << first;
     const std::string pump = sectionText(report, kPump);
-    EXPECT_NE(pump.find("Order by: no speed was read in round 3"), std::string::npos) << pump;
+    EXPECT_NE(pump.find("What to order: no speed was read in round 3"), std::string::npos) << pump;
     // That of an earlier round is named as such.
     project::Project project = demoProject();
     project::PumpReading one = project.pumpReadings()[0];
