@@ -21,6 +21,9 @@
 namespace ww::ui {
 namespace {
 
+/// That of the commands for bad usage.
+constexpr int kBadUsage = 2;
+
 /// A defect met in an event must not take the window down: everything acknowledged is on disk already.
 class Application : public QApplication {
   public:
@@ -77,6 +80,15 @@ void openFirstWindows(const Desk& desk, Preferences& preferences, const QStringL
 
 int runDesktop(int argc, char** argv) {
     Application application(argc, argv);
+    // Qt has taken what is its own.
+    const QStringList files = QApplication::arguments().mid(1);
+    for (const QString& file : files) {
+        if (file.startsWith(QLatin1Char('-')) && !QFileInfo::exists(file)) {
+            std::cerr << "the desktop has no option \"" << file.toStdString()
+                      << "\"; see waterwright --help\n";
+            return kBadUsage;
+        }
+    }
     QApplication::setApplicationName(QStringLiteral("waterwright"));
     QApplication::setApplicationDisplayName(QStringLiteral("Waterwright"));
     QApplication::setApplicationVersion(QString::fromStdString(std::string(base::version())));
@@ -99,7 +111,7 @@ int runDesktop(int argc, char** argv) {
             }
         }
     });
-    openFirstWindows(desk, preferences, QApplication::arguments().mid(1));
+    openFirstWindows(desk, preferences, files);
     return QApplication::exec();
 }
 

@@ -13,7 +13,8 @@ namespace ww::ui {
 /// window deletes itself when it is closed. `preferences` must outlive the windows.
 void openFirstWindows(const Desk& desk, Preferences& preferences, const QStringList& files);
 
-/// Runs until the last window is closed. File arguments are opened, each in a window. Gives the exit status.
+/// Runs until the last window is closed. File arguments are opened, each in a window. Gives
+/// the exit status: 2 for an option that neither this program nor Qt has.
 int runDesktop(int argc, char** argv);
 
 }  // namespace ww::ui

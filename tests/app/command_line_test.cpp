@@ -95,6 +95,12 @@ TEST(CommandLineTest, TheProgramItselfNeedsNoDisplayForAWordItDoesNotKnow) {
         std::system("env -u DISPLAY -u WAYLAND_DISPLAY -u QT_QPA_PLATFORM " WW_PROGRAM " chek 2>/dev/null");
     EXPECT_EQ(WEXITSTATUS(status), 2);
 }
+
+TEST(CommandLineTest, TheDesktopTakesNoOptionThatItDoesNotKnowForAFile) {
+    const int status = std::system("env QT_QPA_PLATFORM=offscreen timeout 20 " WW_PROGRAM
+                                   " --large 2>&1 | grep -q '\"--large\"; see waterwright --help'");
+    EXPECT_EQ(WEXITSTATUS(status), 0);
+}
 #endif
 
 TEST(FollowOnFaultsTest, ATableThatIsMissingIsTheOnlyFault) {
