@@ -28,18 +28,21 @@ constexpr int kMostRowsMeasured = 200;
 /// What a column needs, px.
 struct ColumnNeed {
     int column;
-    int least;
-    double wanted;
+    int least;      ///< in the narrowest letters
+    int held;       ///< what stands there, in its own letters
+    double wanted;  ///< with room for what may yet be typed
 };
 
 std::vector<ColumnNeed> needsOf(const QTableView& table, std::span<const int> digits, int filling) {
     std::vector<ColumnNeed> needs;
     for (std::size_t i = 0; i < digits.size(); ++i) {
         const int column = static_cast<int>(i);
-        const int whole = column == filling ? columnWidthFor(table, column, digits[i])
-                                            : std::max(columnWidthFor(table, column, digits[i]),
-                                                       wordsColumnWidth(table, column));
-        needs.push_back({column, std::min(leastColumnWidth(table, column), whole), double(whole)});
+        const int words = wordsColumnWidth(table, column);
+        const int guessed = columnWidthFor(table, column, digits[i]);
+        const int whole = column == filling ? guessed : std::max(guessed, words);
+        const int held = std::max(columnWidthFor(table, column, kLeastDigits), words);
+        needs.push_back(
+            {column, std::min(leastColumnWidth(table, column), whole), std::min(held, whole), double(whole)});
     }
     return needs;
 }
@@ -50,12 +53,16 @@ void shareRoom(QTableView& table, const std::vector<ColumnNeed>& needs, int fill
     std::vector<double> wanted;
     std::vector<int> least;
     std::size_t taker = needs.size() - 1;
+    const int room = table.viewport()->width();
+    const bool isHeld = std::accumulate(needs.begin(), needs.end(), 0, [](int sum, const ColumnNeed& need) {
+                            return sum + need.held;
+                        }) <= room;
     for (std::size_t i = 0; i < needs.size(); ++i) {
         wanted.push_back(needs[i].wanted);
-        least.push_back(needs[i].least);
+        least.push_back(isHeld ? std::max(needs[i].held, needs[i].least) : needs[i].least);
         taker = needs[i].column == filling ? i : taker;
     }
-    const std::vector<int> widths = sharedOut(least, wanted, table.viewport()->width(), taker);
+    const std::vector<int> widths = sharedOut(least, wanted, room, taker);
     for (std::size_t i = 0; i < widths.size(); ++i) {
         table.setColumnWidth(needs[i].column, widths[i]);
     }
@@ -301,17 +308,38 @@ bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int fillin
     }
     const bool isSome = firstHidden < digits.size();
     int left = room;
+    std::vector<int> shown;
+    std::vector<int> least;
+    std::vector<double> wanted;
     for (std::size_t column = 0; column < digits.size(); ++column) {
+        const auto at = static_cast<int>(column);
         const bool isShown = column == 0 || !isSome || (column >= firstHidden) == isOthers;
-        const int width = std::min(widthOf(column), std::max(left, digit));
-        table.setColumnHidden(static_cast<int>(column), !isShown);
-        table.setColumnWidth(static_cast<int>(column), width);
-        left -= isShown ? width : 0;
+        table.setColumnHidden(at, !isShown);
+        if (isShown) {
+            const int width = std::min(widthOf(column), std::max(left, digit));
+            const int held = std::max(columnWidthFor(table, at, kLeastDigits), wordsColumnWidth(table, at));
+            left -= width;
+            shown.push_back(at);
+            least.push_back(at == filling ? width : std::min(width, held));
+            wanted.push_back(width);
+        }
     }
     // What is left goes to the widest use there is for it.
-    const int taker =
-        table.isColumnHidden(filling) ? static_cast<int>(isOthers ? digits.size() - 1 : 0) : filling;
-    table.setColumnWidth(taker, table.columnWidth(taker) + std::max(0, left));
+    const auto found = std::find(shown.begin(), shown.end(), filling);
+    const auto taker = static_cast<std::size_t>(found != shown.end() ? found - shown.begin()
+                                                : isOthers           ? std::ssize(shown) - 1
+                                                                     : 0);
+    if (found != shown.end()) {
+        // Its words come before room for what may yet be typed beside them.
+        const int spare = room - std::accumulate(least.begin(), least.end(), 0);
+        const int missing = wordsColumnWidth(table, filling) - least[taker];
+        least[taker] += std::clamp(missing, 0, std::max(0, spare));
+        wanted[taker] = std::max(wanted[taker], double(least[taker]));
+    }
+    const std::vector<int> widths = sharedOut(least, wanted, room, taker);
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        table.setColumnWidth(shown[i], widths[i]);
+    }
     heightenWhereCut(table);
     return isSome;
 }

@@ -66,8 +66,9 @@ void fitColumns(QTableView& table, std::span<const int> digits, int filling);
 bool fitColumnsOrHide(QTableView& table, std::span<const int> digits, int filling, bool isOthers);
 
 /// The same where not all columns have room as they are wanted: the first always shows, then as many of the
-/// next as there is room for; with `isOthers` those that had none. Column `filling` takes what is left.
-/// Whether some are hidden.
+/// next as there is room for; with `isOthers` those that had none. Column `filling` takes what is left,
+/// and where its words need it room that the others only keep for what may yet be typed. Whether some are
+/// hidden.
 bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int filling, bool isOthers);
 
 }  // namespace ww::ui

@@ -58,6 +58,40 @@ TEST(ColumnFit, allCellsOfAColumnAreWrittenInTheSameLetters) {
     }
 }
 
+// Letters are not narrowed beside a column that only keeps room for what may yet be typed.
+TEST(ColumnFit, wordsComeBeforeRoomThatNothingStandsIn) {
+    QStandardItemModel model;
+    model.appendRow({new QStandardItem("T1"), new QStandardItem("Corridor of the first floor"),
+                     new QStandardItem("by hand")});
+    model.setHorizontalHeaderLabels({"Tag", "Serves", "Kind"});
+    QTableView table;
+    table.setModel(&model);
+    table.setWordWrap(false);
+    table.horizontalHeader()->setMinimumSectionSize(1);
+    table.verticalHeader()->hide();
+    const int digits[] = {6, 8, 40};
+    const int words = wordsColumnWidth(table, 1);
+    const int kind = wordsColumnWidth(table, 2);
+    const auto fitted = [&](auto fit, int room) {
+        table.resize(room + 2 * table.frameWidth(), 200);
+        table.show();
+        fit();
+        return table.viewport()->width();
+    };
+    const int whole = columnWidthFor(table, 0, digits[0]) + words + columnWidthFor(table, 2, digits[2]);
+    for (const bool isInTurn : {false, true}) {
+        const int room = fitted(
+            [&] {
+                isInTurn ? static_cast<void>(fitColumnsInTurn(table, digits, 1, false))
+                         : fitColumns(table, digits, 2);
+            },
+            whole - 20);
+        EXPECT_GE(table.columnWidth(1), words) << isInTurn;
+        EXPECT_GE(table.columnWidth(2), kind) << isInTurn;
+        EXPECT_LE(table.columnWidth(0) + table.columnWidth(1) + table.columnWidth(2), room) << isInTurn;
+    }
+}
+
 // What nobody sees asks for no room.
 TEST(ColumnFit, aHiddenColumnMakesNoRowHigher) {
     QStandardItemModel model;
