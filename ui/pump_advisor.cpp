@@ -14,8 +14,6 @@ PumpAdvisor::PumpAdvisor(WorkbookBridge& bridge, LoopAdvisor& loop, QObject* par
 }
 
 void PumpAdvisor::take(const project::ChangeSet& changes) {
-    ++m_state;
-    m_isStale = true;
     if (changes.isEmpty()) {
         m_picture.reset();
     }
@@ -43,7 +41,7 @@ std::shared_ptr<const pump_room::PumpPicture> PumpAdvisor::pictureOfNow() {
     if (!isCurrent()) {
         m_picture =
             std::make_shared<pump_room::PumpPicture>(pump_room::pumpPicture(m_bridge.project(), learned()));
-        m_isStale = false;
+        m_pictured = m_bridge.changeCount();
         emit changed();
     }
     return m_picture;
@@ -51,7 +49,7 @@ std::shared_ptr<const pump_room::PumpPicture> PumpAdvisor::pictureOfNow() {
 
 void PumpAdvisor::start() {
     // The learning ends with changed(), which comes back here; so does a computing that is stale by its end.
-    if (!m_isWanted || !m_isStale || m_work.isRunning() || !m_bridge.isOpen() || m_loop.isComputing()) {
+    if (!m_isWanted || isCurrent() || m_work.isRunning() || !m_bridge.isOpen() || m_loop.isComputing()) {
         return;
     }
     struct Work {
@@ -67,13 +65,13 @@ void PumpAdvisor::start() {
             work->made = std::make_shared<pump_room::PumpPicture>(
                 pump_room::pumpPicture(work->project, work->learned));
         },
-        [this, work, state = m_state] {
-            if (state != m_state || !m_isStale) {
+        [this, work, state = m_bridge.changeCount()] {
+            if (state != m_bridge.changeCount() || isCurrent()) {
                 start();
                 return;
             }
             m_picture = work->made;
-            m_isStale = false;
+            m_pictured = state;
             emit changed();
         });
 }

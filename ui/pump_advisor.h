@@ -20,7 +20,7 @@ class PumpAdvisor : public QObject {
     /// The newest picture there is; null before the first and after another workbook was opened.
     std::shared_ptr<const pump_room::PumpPicture> picture() const { return m_picture; }
     /// Whether the picture is that of the job as it stands.
-    bool isCurrent() const { return m_picture != nullptr && !m_isStale; }
+    bool isCurrent() const { return m_picture != nullptr && m_pictured == m_bridge.changeCount(); }
     /// Whether the loop is still being learned, so that a picture of the job as it stands would take its
     /// time.
     bool isLearning() const { return m_loop.isComputing(); }
@@ -48,8 +48,7 @@ class PumpAdvisor : public QObject {
     LoopAdvisor& m_loop;
     std::shared_ptr<const pump_room::PumpPicture> m_picture;
     BackgroundWork m_work;
-    int m_state = 0;  ///< of the job, counted up at each change
-    bool m_isStale = true;
+    int m_pictured = -1;  ///< WorkbookBridge::changeCount() of the picture
     bool m_isWanted = false;
 };
 

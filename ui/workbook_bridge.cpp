@@ -113,6 +113,7 @@ void WorkbookBridge::takeOver(std::unique_ptr<workbook::Workbook> workbook) {
     m_instrument = lastInstrument(project());
     m_person = person() ? m_person : personNamed(project(), m_desk.person);
     followPerson();
+    ++m_changeCount;
     emit changed(project::ChangeSet{});
     emit branchSelected();
     emit instrumentChanged();
@@ -259,6 +260,7 @@ base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& resul
         if (result->touches(project::RecordKind::Person)) {
             followPerson();
         }
+        ++m_changeCount;
         emit changed(*result);
         if (isReverted) {
             emit reverted(*result);

@@ -120,6 +120,9 @@ class WorkbookBridge : public QObject {
 
     /// Time and label of the newest stored action; nothing while no workbook is open.
     std::optional<workbook::JournalEntry> lastStored() const;
+    /// Counts up before changed() is emitted: what was made at the same count was made of the job as it
+    /// stands, whoever hears of the change first.
+    int changeCount() const { return m_changeCount; }
     /// How many actions were stored since the workbook was opened here.
     int storedCount() const { return m_storedCount; }
     /// The action that could not be stored, until one is stored again.
@@ -259,6 +262,7 @@ class WorkbookBridge : public QObject {
     std::optional<base::Id> m_person;
     std::optional<base::Id> m_revertedBranch;
     int m_storedCount = 0;
+    int m_changeCount = 0;
 };
 
 }  // namespace ww::ui
