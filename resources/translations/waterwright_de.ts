@@ -6257,7 +6257,7 @@
     </message>
     <message>
         <source>the instrument was due for calibration on {1}, readings of this round taken with it later: {2}, the last on {3}; use another one, or give one reason for all (Job, If overdue, why)</source>
-        <translation>die Kalibrierung des Messgeräts war am {1} fällig, spätere Ablesungen dieser Runde damit: {2}, die letzte am {3}; ein anderes nehmen oder einen Grund für alle angeben (Auftrag, Wenn überfällig, warum)</translation>
+        <translation>die Kalibrierung des Messgeräts war am {1} fällig, spätere Ablesungen dieser Runde damit: {2}, die letzte am {3}; ein anderes nehmen oder einen Grund für alle angeben (Auftrag, Falls überfällig, warum)</translation>
     </message>
     <message>
         <source>{1w} 0 with the pump running; check the clamp, the phases and the range, read again or leave it empty</source>

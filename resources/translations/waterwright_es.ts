@@ -6229,7 +6229,7 @@
     </message>
     <message>
         <source>no gauge with a known accuracy is named, so the usual 2 % of each reading are counted; name the gauge here and its accuracy on the place Job</source>
-        <translation>no se nombra ningún manómetro de precisión conocida, se cuenta el 2 % usual de cada lectura; nombre aquí el manómetro y su precisión en el lugar Trabajo</translation>
+        <translation>no se nombra ningún manómetro de precisión conocida, se cuenta el 2 % usual de cada lectura; nombre aquí el manómetro y su precisión en Obra</translation>
     </message>
     <message>
         <source>no speed was read in round {1}, so full speed is taken and no number here is certain; read it on the drive before the pump is changed</source>
@@ -6257,7 +6257,7 @@
     </message>
     <message>
         <source>the instrument was due for calibration on {1}, readings of this round taken with it later: {2}, the last on {3}; use another one, or give one reason for all (Job, If overdue, why)</source>
-        <translation>el instrumento debía calibrarse el {1}, lecturas de esta ronda tomadas después con él: {2}, la última el {3}; use otro o dé un motivo para todas (Trabajo, Si vencido, por qué)</translation>
+        <translation>el instrumento debía calibrarse el {1}, lecturas de esta ronda tomadas después con él: {2}, la última el {3}; use otro o dé un motivo para todas (Obra, Si venció, por qué)</translation>
     </message>
     <message>
         <source>{1w} 0 with the pump running; check the clamp, the phases and the range, read again or leave it empty</source>

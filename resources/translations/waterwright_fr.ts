@@ -6229,7 +6229,7 @@
     </message>
     <message>
         <source>no gauge with a known accuracy is named, so the usual 2 % of each reading are counted; name the gauge here and its accuracy on the place Job</source>
-        <translation>aucun manomètre de précision connue n&apos;est nommé, les 2&#xa0;% usuels de chaque mesure sont donc comptés&#xa0;; nommer le manomètre ici et sa précision au lieu Affaire</translation>
+        <translation>aucun manomètre de précision connue n&apos;est nommé, les 2&#xa0;% usuels de chaque mesure sont donc comptés&#xa0;; nommer le manomètre ici et sa précision dans Chantier</translation>
     </message>
     <message>
         <source>no speed was read in round {1}, so full speed is taken and no number here is certain; read it on the drive before the pump is changed</source>
@@ -6257,7 +6257,7 @@
     </message>
     <message>
         <source>the instrument was due for calibration on {1}, readings of this round taken with it later: {2}, the last on {3}; use another one, or give one reason for all (Job, If overdue, why)</source>
-        <translation>l&apos;étalonnage de l&apos;instrument était dû le {1}, mesures de ce passage faites avec lui après&#xa0;: {2}, la dernière le {3}&#xa0;; en prendre un autre, ou donner un motif pour toutes (Affaire, Si échu, pourquoi)</translation>
+        <translation>l&apos;étalonnage de l&apos;instrument était dû le {1}, mesures de ce passage faites avec lui après&#xa0;: {2}, la dernière le {3}&#xa0;; en prendre un autre, ou donner un motif pour toutes (Chantier, Si échu, pourquoi)</translation>
     </message>
     <message>
         <source>{1w} 0 with the pump running; check the clamp, the phases and the range, read again or leave it empty</source>

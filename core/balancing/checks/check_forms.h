@@ -25,8 +25,7 @@ inline constexpr base::MessageForm kCalibratedLater{
 inline constexpr base::MessageForm kInstrumentOverdue{
     "instrument_overdue",
     "the instrument was due for calibration on {1}, readings of this round taken with it later: {2}, the "
-    "last "
-    "on {3}; use another one, or give one reason for all (Job, If overdue, why)"};
+    "last on {3}; use another one, or give one reason for all (Job, If overdue, why)"};
 inline constexpr base::MessageForm kReferenceStale{
     "reference_stale", "it is the reference and was read before the valve of {1} was moved; read it again"};
 inline constexpr base::MessageForm kReferenceThrottled{
