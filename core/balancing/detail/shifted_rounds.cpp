@@ -100,8 +100,7 @@ std::optional<std::size_t> firstRead(const Project& project, const LoopLearning&
 }  // namespace
 
 std::vector<std::size_t> shiftedRounds(const Project& project, const History& history,
-                                       const LearnLoopOptions& options, LoopStates& states,
-                                       const estimation::Learned& fit) {
+                                       const LearnLoopOptions& options, LoopStates& states) {
     if (project.tree().terminals().size() > kMostSearchedForShift) {
         return {};
     }
@@ -119,10 +118,8 @@ std::vector<std::size_t> shiftedRounds(const Project& project, const History& hi
     LearningScope scope;
     scope.ownHead = asked;
     const LoopLearning loop = loopLearning(project, history, options, states, scope);
-    estimation::LearnOptions fitting = fitOptions(options, true);
-    fitting.lnFactorStart = fit.lnFactorOfUnknowns();
-    fitting.lnFactorStart.resize(loop.learning.unknowns.size(), 0.0);
-    const auto found = estimation::learn(loop.learning, fitting);
+    // From the priors: a fit in which the shift is not known is no place to begin.
+    const auto found = estimation::learn(loop.learning, fitOptions(options, true));
     if (!found.learned) {
         return {};
     }

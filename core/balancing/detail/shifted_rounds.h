@@ -13,8 +13,7 @@ namespace ww::balancing::detail {
 /// Project::rounds(), the first round with readings being the measure of the others. None in loops of more
 /// than kMostSearchedForShift terminals, where each look costs seconds.
 std::vector<std::size_t> shiftedRounds(const project::Project& project, const History& history,
-                                       const LearnLoopOptions& options, LoopStates& states,
-                                       const estimation::Learned& fit);
+                                       const LearnLoopOptions& options, LoopStates& states);
 
 inline constexpr std::size_t kMostSearchedForShift = 1'000;
 

@@ -28,10 +28,12 @@ struct Search {
     detail::Hypotheses hypotheses;
 };
 
+/// From `start`, or from the priors where it is empty.
 Search searched(const Project& project, const LearnLoopOptions& options, const History& history,
-                const LoopLearning& loop, LoopStates& states) {
+                const LoopLearning& loop, LoopStates& states, std::vector<double> start = {}) {
     Search out;
-    const estimation::LearnOptions fit = detail::fitOptions(options, true);
+    estimation::LearnOptions fit = detail::fitOptions(options, true);
+    fit.lnFactorStart = std::move(start);
     if (!options.findDoubtful) {
         estimation::LearnResult plain = estimation::learn(loop.learning, fit);
         out.result.faults = std::move(plain.faults);
@@ -48,29 +50,48 @@ Search searched(const Project& project, const LearnLoopOptions& options, const H
     return out;
 }
 
-/// Where something does not fit, a shift of whole rounds is looked for before any reading stays accused: with
-/// one found, the loop and its search are made anew.
-void takeShifts(const Project& project, const LearnLoopOptions& options, const History& history,
-                LoopLearning& loop, LoopStates& states, Search& search) {
-    const estimation::GrossErrorFinding& plain = *search.result.finding;
-    const bool fits =
-        plain.verdict == estimation::GrossErrorVerdict::Clean && !plain.learned.misfit.isFound();
-    if (!options.findDoubtful || fits || options.stop.stop_requested()) {
-        return;
-    }
-    const std::vector<std::size_t> shifted =
-        detail::shiftedRounds(project, history, options, states, plain.learned);
-    if (shifted.empty()) {
-        return;
-    }
+/// The loop with a factor of its own for each round that is shifted as a whole; nothing where none is.
+std::optional<LoopLearning> withShifts(const Project& project, const LearnLoopOptions& options,
+                                       const History& history, LoopStates& states) {
+    const std::vector<std::size_t> shifted = detail::shiftedRounds(project, history, options, states);
     detail::LearningScope scope;
     scope.ownHead = shifted;
-    LoopLearning anew = detail::loopLearning(project, history, options, states, scope);
-    Search again = searched(project, options, history, anew, states);
-    if (again.result.finding) {
-        loop = std::move(anew);
-        search = std::move(again);
+    return shifted.empty() ? std::nullopt
+                           : std::optional(detail::loopLearning(project, history, options, states, scope));
+}
+
+/// Where something does not fit, a shift of whole rounds is looked for before any reading is accused: with
+/// one found the loop is made anew, and its search has few readings to doubt.
+Search searchedWithShifts(const Project& project, const LearnLoopOptions& options, const History& history,
+                          LoopLearning& loop, LoopStates& states) {
+    const auto plain = options.findDoubtful
+                           ? estimation::learn(loop.learning, detail::fitOptions(options, true)).learned
+                           : std::nullopt;
+    if (!plain) {
+        return searched(project, options, history, loop, states);
     }
+    const bool isMisfit = plain->misfit.isFound();
+    auto shifted = isMisfit ? withShifts(project, options, history, states) : std::nullopt;
+    if (shifted) {
+        loop = std::move(*shifted);
+    }
+    Search search = searched(project, options, history, loop, states,
+                             shifted ? std::vector<double>() : plain->lnFactorOfUnknowns());
+    // A few readings of a short round stand out where all of a large loop together fit.
+    const bool isDoubtful =
+        search.result.finding && search.result.finding->verdict != estimation::GrossErrorVerdict::Clean;
+    if (isMisfit || !isDoubtful || options.stop.stop_requested()) {
+        return search;
+    }
+    shifted = withShifts(project, options, history, states);
+    if (shifted) {
+        Search again = searched(project, options, history, *shifted, states);
+        if (again.result.finding) {
+            loop = std::move(*shifted);
+            return again;
+        }
+    }
+    return search;
 }
 
 LearnedResistance learnedResistance(Resistance prior, const estimation::LearnedUnknown& unknown,
@@ -242,11 +263,10 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
             std::move(out), LoopLearnOutcome::Impossible,
             isLeftOut ? std::vector<base::Fault>() : std::vector<base::Fault>{{&kLearnNoReadings, "", {}}});
     }
-    Search search = searched(project, options, out.history, loop, states);
+    Search search = searchedWithShifts(project, options, out.history, loop, states);
     if (!search.result.finding) {
         return without(std::move(out), LoopLearnOutcome::Impossible, std::move(search.result.faults));
     }
-    takeShifts(project, options, out.history, loop, states, search);
     estimation::GrossErrorFinding& finding = *search.result.finding;
     for (const std::size_t wrong : finding.wrong) {
         loop.learning.observations[wrong].isLeftOut = true;
