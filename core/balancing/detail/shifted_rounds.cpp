@@ -101,9 +101,6 @@ std::optional<std::size_t> firstRead(const Project& project, const LoopLearning&
 
 std::vector<std::size_t> shiftedRounds(const Project& project, const History& history,
                                        const LearnLoopOptions& options, LoopStates& states) {
-    if (project.tree().terminals().size() > kMostSearchedForShift) {
-        return {};
-    }
     const LoopLearning plain = loopLearning(project, history, options, states);
     const auto first = firstRead(project, plain);
     std::vector<std::size_t> asked;

@@ -10,12 +10,9 @@
 namespace ww::balancing::detail {
 
 /// From a loop in which something does not fit: the rounds with such a shift, by index into
-/// Project::rounds(), the first round with readings being the measure of the others. None in loops of more
-/// than kMostSearchedForShift terminals, where each look costs seconds.
+/// Project::rounds(), the first round with readings being the measure of the others.
 std::vector<std::size_t> shiftedRounds(const project::Project& project, const History& history,
                                        const LearnLoopOptions& options, LoopStates& states);
-
-inline constexpr std::size_t kMostSearchedForShift = 1'000;
 
 /// What is said of the shifted rounds of a loop that was learned with their own factors
 /// (LearningScope::ownHead).
