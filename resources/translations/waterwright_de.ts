@@ -10024,12 +10024,12 @@
 <context>
     <name>ww::ui::HandbookWindow</name>
     <message>
-        <source>&amp;Back</source>
-        <translation>&amp;Zurück</translation>
+        <source>Go &amp;Back</source>
+        <translation>&amp;Zurückgehen</translation>
     </message>
     <message>
-        <source>For&amp;ward</source>
-        <translation>&amp;Vor</translation>
+        <source>Go For&amp;ward</source>
+        <translation>&amp;Weitergehen</translation>
     </message>
     <message>
         <source>Find &amp;Next</source>
@@ -10134,12 +10134,12 @@
         <translation>Alle mit Fehlern &amp;weglassen</translation>
     </message>
     <message>
-        <source>Next &amp;Fault</source>
-        <translation>Nächster &amp;Fehler</translation>
+        <source>Show Next &amp;Fault</source>
+        <translation>Nächsten &amp;Fehler zeigen</translation>
     </message>
     <message>
-        <source>&amp;Back</source>
-        <translation>&amp;Zurück</translation>
+        <source>Go &amp;Back</source>
+        <translation>&amp;Zurückgehen</translation>
     </message>
     <message>
         <source>Readings of a walk</source>
@@ -13470,8 +13470,8 @@ ab</translation>
 <context>
     <name>ww::ui::system::WhatIfBench</name>
     <message>
-        <source>Back to the Last Round</source>
-        <translation>Zurück zur letzten Runde</translation>
+        <source>Reset to the Last Round</source>
+        <translation>Auf die letzte Runde zurücksetzen</translation>
     </message>
     <message>
         <source>What if: settings tried and flows predicted</source>

@@ -10024,12 +10024,12 @@
 <context>
     <name>ww::ui::HandbookWindow</name>
     <message>
-        <source>&amp;Back</source>
-        <translation>&amp;Atrás</translation>
+        <source>Go &amp;Back</source>
+        <translation>&amp;Volver</translation>
     </message>
     <message>
-        <source>For&amp;ward</source>
-        <translation>A&amp;delante</translation>
+        <source>Go For&amp;ward</source>
+        <translation>A&amp;vanzar</translation>
     </message>
     <message>
         <source>Find &amp;Next</source>
@@ -10134,12 +10134,12 @@
         <translation>&amp;Omitir todas con fallos</translation>
     </message>
     <message>
-        <source>Next &amp;Fault</source>
-        <translation>Siguiente &amp;fallo</translation>
+        <source>Show Next &amp;Fault</source>
+        <translation>Mostrar el siguiente &amp;fallo</translation>
     </message>
     <message>
-        <source>&amp;Back</source>
-        <translation>&amp;Atrás</translation>
+        <source>Go &amp;Back</source>
+        <translation>&amp;Volver</translation>
     </message>
     <message>
         <source>Readings of a walk</source>
@@ -13470,8 +13470,8 @@ objetivo</translation>
 <context>
     <name>ww::ui::system::WhatIfBench</name>
     <message>
-        <source>Back to the Last Round</source>
-        <translation>Volver a la última ronda</translation>
+        <source>Reset to the Last Round</source>
+        <translation>Restablecer la última ronda</translation>
     </message>
     <message>
         <source>What if: settings tried and flows predicted</source>

@@ -10024,12 +10024,12 @@
 <context>
     <name>ww::ui::HandbookWindow</name>
     <message>
-        <source>&amp;Back</source>
-        <translation>&amp;Précédent</translation>
+        <source>Go &amp;Back</source>
+        <translation>Re&amp;venir</translation>
     </message>
     <message>
-        <source>For&amp;ward</source>
-        <translation>&amp;Suivant</translation>
+        <source>Go For&amp;ward</source>
+        <translation>A&amp;vancer</translation>
     </message>
     <message>
         <source>Find &amp;Next</source>
@@ -10134,12 +10134,12 @@
         <translation>&amp;Omettre toutes celles en erreur</translation>
     </message>
     <message>
-        <source>Next &amp;Fault</source>
-        <translation>&amp;Erreur suivante</translation>
+        <source>Show Next &amp;Fault</source>
+        <translation>Montrer l’&amp;erreur suivante</translation>
     </message>
     <message>
-        <source>&amp;Back</source>
-        <translation>&amp;Retour</translation>
+        <source>Go &amp;Back</source>
+        <translation>Re&amp;venir</translation>
     </message>
     <message>
         <source>Readings of a walk</source>
@@ -13470,8 +13470,8 @@ la cible</translation>
 <context>
     <name>ww::ui::system::WhatIfBench</name>
     <message>
-        <source>Back to the Last Round</source>
-        <translation>Retour au dernier passage</translation>
+        <source>Reset to the Last Round</source>
+        <translation>Rétablir le dernier passage</translation>
     </message>
     <message>
         <source>What if: settings tried and flows predicted</source>

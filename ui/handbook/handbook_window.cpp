@@ -33,8 +33,8 @@ HandbookWindow::HandbookWindow(const QString& folder, const QString& language, c
       m_contents(new QTreeWidget(this)),
       m_text(new HandbookText(this)),
       m_find(new QLineEdit(this)),
-      m_back(new QPushButton(tr("&Back"), this)),
-      m_forward(new QPushButton(tr("For&ward"), this)),
+      m_back(new QPushButton(tr("Go &Back"), this)),
+      m_forward(new QPushButton(tr("Go For&ward"), this)),
       m_next(new QPushButton(tr("Find &Next"), this)),
       m_said(new QLabel(this)) {
     setWindowTitle(tr("Handbook"));

@@ -49,8 +49,8 @@ ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, Imp
       m_fault(new WholeLabel(1, this)),
       m_status(new QLabel(this)),
       m_leaveOut(new QPushButton(tr("&Leave Out All with Faults"), this)),
-      m_nextFault(new QPushButton(tr("Next &Fault"), this)),
-      m_back(new QPushButton(tr("&Back"), this)),
+      m_nextFault(new QPushButton(tr("Show Next &Fault"), this)),
+      m_back(new QPushButton(tr("Go &Back"), this)),
       m_next(new QPushButton(this)) {
     setWindowTitle(tr("Import: %1").arg(m_source.name));
     const std::pair<const char*, QString> kTables[] = {{"readings.csv", tr("Readings of a walk")},

@@ -10,7 +10,7 @@ WhatIfBench::WhatIfBench(QWidget* parent)
     : QWidget(parent),
       m_model(new WhatIfModel(this)),
       m_speed(new QLineEdit(this)),
-      m_reset(new QPushButton(tr("Back to the Last Round"), this)),
+      m_reset(new QPushButton(tr("Reset to the Last Round"), this)),
       m_summary(new QLabel(this)),
       m_note(new QLabel(this)),
       m_table(new QTableView(this)) {
