@@ -10029,7 +10029,7 @@
     </message>
     <message>
         <source>Go For&amp;ward</source>
-        <translation>&amp;Weitergehen</translation>
+        <translation>Weiter&amp;gehen</translation>
     </message>
     <message>
         <source>Find &amp;Next</source>

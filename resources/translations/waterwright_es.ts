@@ -10029,7 +10029,7 @@
     </message>
     <message>
         <source>Go For&amp;ward</source>
-        <translation>A&amp;vanzar</translation>
+        <translation>&amp;Avanzar</translation>
     </message>
     <message>
         <source>Find &amp;Next</source>

@@ -10029,7 +10029,7 @@
     </message>
     <message>
         <source>Go For&amp;ward</source>
-        <translation>A&amp;vancer</translation>
+        <translation>&amp;Avancer</translation>
     </message>
     <message>
         <source>Find &amp;Next</source>
