@@ -15,6 +15,7 @@
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
 #include "ui/preferences_dialog.h"
+#include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
 
@@ -35,9 +36,17 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->fullScreen, &QAction::triggered, this,
             [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
     connectReportCommands();
-    // F6 and Ctrl+Tab lead from a grid to the next field; from everywhere else F6 leads back to the place.
-    auto* back = new QShortcut(QKeySequence(Qt::Key_F6), this);
-    connect(back, &QShortcut::activated, this, [this] { m_places[place()].takeFocus(); });
+    // F6 and Ctrl+Tab lead from a grid to the next field, from there to the next part of the place, and
+    // behind the last one to where the place begins.
+    for (const QKeySequence& keys :
+         {QKeySequence(Qt::Key_F6), QKeySequence(Qt::ControlModifier | Qt::Key_Tab)}) {
+        auto* next = new QShortcut(keys, this);
+        connect(next, &QShortcut::activated, this, [this] {
+            if (!goToNextPart(*m_places[place()].widget)) {
+                m_places[place()].takeFocus();
+            }
+        });
+    }
 }
 
 NumberPad* MainWindow::pad() {

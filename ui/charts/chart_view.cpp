@@ -39,6 +39,12 @@ void ChartView::makeCanvas() {
     m_stack->insertWidget(0, m_canvas);
     m_stack->setCurrentWidget(m_canvas);
     setFocusProxy(m_canvas);
+    m_empty = new QLabel(m_canvas);
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setWordWrap(true);
+    m_empty->setObjectName(QStringLiteral("empty_state"));
+    (new QVBoxLayout(m_canvas))->addWidget(m_empty);
+    placeSentence();
     draw();
 }
 
@@ -57,6 +63,16 @@ void ChartView::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
 }
 
+/// Of a figure with nothing to draw the sentence stands in its place.
+void ChartView::placeSentence() {
+    const bool isEmpty = m_figure.isEmpty();
+    m_sentence->setVisible(!isEmpty || isTableShown());
+    if (m_empty != nullptr) {
+        m_empty->setVisible(isEmpty);
+        m_empty->setText(isEmpty ? m_figure.sentence : QString());
+    }
+}
+
 bool ChartView::isTableShown() const {
     return m_canvas != nullptr && m_stack->currentWidget() == m_table;
 }
@@ -68,6 +84,7 @@ void ChartView::toggleTable() {
     const bool hadFocus = m_canvas->hasFocus() || m_table->hasFocus();
     m_stack->setCurrentWidget(isTableShown() ? static_cast<QWidget*>(m_canvas) : m_table);
     setFocusProxy(m_stack->currentWidget());
+    placeSentence();
     if (hadFocus) {
         m_stack->currentWidget()->setFocus(Qt::OtherFocusReason);
     }
@@ -84,6 +101,7 @@ void ChartView::setFigure(ChartFigure figure) {
     m_table->setAccessibleName(tr("%1, as a table").arg(m_figure.name));
     m_table->setAccessibleDescription(m_figure.sentence);
     m_sentence->setText(m_figure.sentence);
+    placeSentence();
     m_cells->show(m_figure.tableHeads, m_figure.tableRows);
 }
 

@@ -39,6 +39,7 @@ class ChartView : public QWidget {
   private:
     void makeCanvas();
     void draw();
+    void placeSentence();
 
     ChartFigure m_figure;
     theme::Tokens m_tokens;
@@ -47,6 +48,7 @@ class ChartView : public QWidget {
     FigureTable* m_cells = nullptr;
     QTableView* m_table = nullptr;
     QLabel* m_sentence = nullptr;
+    QLabel* m_empty = nullptr;  ///< the sentence on the canvas of a figure with nothing to draw
 };
 
 }  // namespace ww::ui::charts

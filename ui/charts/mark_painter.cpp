@@ -121,8 +121,7 @@ struct Obstacles {
         boxes.push_back(taken);
         return taken;
     }
-    /// The first free box of these that no line of the grid strikes out, else the first free one, else the
-    /// first; it is taken from then on.
+    /// The first free box of these that no line of the grid strikes out, else as takeNearest().
     QRectF take(const std::vector<QRectF>& candidates) {
         std::vector<QRectF> clear;
         std::copy_if(candidates.begin(), candidates.end(), std::back_inserter(clear),
@@ -133,13 +132,31 @@ struct Obstacles {
         if (const auto free = takeFree(clear)) {
             return *free;
         }
-        if (const auto free = takeFree(candidates)) {
-            return *free;
-        }
-        boxes.push_back(candidates.front());
-        return candidates.front();
+        return takeNearest(candidates);
     }
 };
+
+/// The numbers at the axes and the title of the level one, as paintScales() writes them.
+std::vector<QRectF> numberBoxes(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    const QFontMetricsF metrics(style.font);
+    const double gap = 5 * style.pixel;
+    std::vector<QRectF> boxes;
+    for (const double tick : figure.y.ticks()) {
+        const QPointF at = place({figure.x.least, tick}, plot, figure);
+        const double width = metrics.horizontalAdvance(QString::number(tick, 'f', figure.y.decimals));
+        boxes.emplace_back(at.x() - gap - width, at.y() - metrics.capHeight() / 2, width,
+                           metrics.capHeight());
+    }
+    for (const double tick : figure.x.ticks()) {
+        const QPointF at = place({tick, figure.y.least}, plot, figure);
+        const double width = metrics.horizontalAdvance(QString::number(tick, 'f', figure.x.decimals));
+        boxes.emplace_back(at.x() - width / 2, at.y(), width, gap + metrics.ascent());
+    }
+    const double title = metrics.horizontalAdvance(figure.x.title);
+    const double below = gap + (figure.rowLabel.isEmpty() ? 1 : 2) * metrics.height();
+    boxes.emplace_back(plot.right() - title, plot.bottom() + below, title, metrics.height());
+    return boxes;
+}
 
 Obstacles obstaclesOf(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
     Obstacles obstacles;
@@ -148,6 +165,8 @@ Obstacles obstaclesOf(const QRectF& plot, const ChartFigure& figure, const Chart
     obstacles.boxes.emplace_back(
         QPointF(plot.left(), plot.top() - 5 * style.pixel - metrics.height()),
         QSizeF(metrics.horizontalAdvance(figure.y.title), metrics.height() + 2 * style.pixel));
+    const std::vector<QRectF> numbers = numberBoxes(plot, figure, style);
+    obstacles.boxes.insert(obstacles.boxes.end(), numbers.begin(), numbers.end());
     const double radius = (kDisc + 1) * style.pixel;
     const std::vector<QPointF> discs = discPlaces(plot, figure, style);
     for (std::size_t i = 0; i < discs.size(); ++i) {

@@ -6,6 +6,7 @@
 
 #include "ui/delegates/branch_delegate.h"
 #include "ui/places/entry_sheet.h"
+#include "ui/places/row_sheet.h"
 
 namespace ww::ui {
 
@@ -18,6 +19,9 @@ class RowPanel : public QWidget {
         QString removeWords;  ///< of the button
         RecordTableContent table;
         std::function<base::Outcome(int row)> remove;
+        std::function<bool(int row)> holds;  ///< whether there is anything in a row
+        std::function<int()> missing;        ///< the column that the row begun lacks; -1: none
+        std::function<std::optional<base::Fault>()> faultOfBegun;
     };
 
     RowPanel(WorkbookBridge& bridge, Content content, QWidget* parent = nullptr);
@@ -32,14 +36,27 @@ class RowPanel : public QWidget {
 
   private:
     void fit();
+    void refresh();
+    void finishRow();
+    bool tellBegun();
+    void takeOut();
 
     WorkbookBridge& m_bridge;
-    std::function<base::Outcome(int row)> m_removeRow;
+    Content m_content;
     QLabel* m_title;
     RecordTableModel* m_model;
     EntryTable* m_table;
     BranchDelegate* m_delegate;
     QPushButton* m_remove;
 };
+
+/// The rows of a sheet for a panel.
+template <class Row>
+void offerRows(RowPanel::Content& content, RowSheet<Row>& sheet, const WorkbookBridge& bridge) {
+    content.remove = [&sheet](int row) { return sheet.remove(row); };
+    content.holds = [&sheet, &bridge](int row) { return sheet.holds(bridge.project(), row); };
+    content.missing = [&sheet, &bridge] { return sheet.missing(bridge.project()); };
+    content.faultOfBegun = [&sheet, &bridge] { return sheet.faultOfBegun(bridge.project()); };
+}
 
 }  // namespace ww::ui

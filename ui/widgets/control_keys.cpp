@@ -33,8 +33,15 @@ struct ControlKeys {
         }
         return KeyHints()
             .add(tr("type to change a cell"), table.canType())
-            .add(tr("Enter down"), cell.isValid() && cell.row() + 1 < table.model()->rowCount())
+            .add(table.entersByRow() ? tr("Enter next cell") : tr("Enter down"), hasCellAfter(table, cell))
+            .add(tr("Space changes the tick"), cell.flags().testFlag(Qt::ItemIsUserCheckable))
             .add(tr("F6 leaves the table"));
+    }
+
+    static bool hasCellAfter(const EntryTable& table, const QModelIndex& cell) {
+        const bool isInLastColumn = cell.column() + 1 == table.model()->columnCount();
+        return cell.isValid() &&
+               ((table.entersByRow() && !isInLastColumn) || cell.row() + 1 < table.model()->rowCount());
     }
 
     static KeyHints ofField(const EntryField& field) {

@@ -27,6 +27,11 @@ class EntryTable : public QTableView {
         m_storesSameText = std::move(storesSameText);
     }
 
+    /// Enter goes through the cells of a row before it goes to the next one, for rows that are typed whole;
+    /// without it Enter goes down.
+    void setEntersByRow(bool entersByRow) { m_entersByRow = entersByRow; }
+    bool entersByRow() const { return m_entersByRow; }
+
     /// Opens the editor on a cell, with its text selected, or with `text` behind which typing goes on.
     void beginEdit(const QModelIndex& cell, const QString* text = nullptr);
     /// Whether an editor is open, also while the table is not seen.
@@ -100,6 +105,7 @@ class EntryTable : public QTableView {
     void openEditor(const QModelIndex& cell, const QString& text);
     bool handleMovingKey(QKeyEvent* event);
     bool takesTyping(const QModelIndex& cell) const;
+    bool isTicked(const QModelIndex& cell, const QString& text) const;
     void goTo(const QModelIndex& cell);
     void leave(bool forward);
     void placeEditor();
@@ -124,6 +130,7 @@ class EntryTable : public QTableView {
     std::optional<KeptCell> m_kept;
     Store m_store;
     std::function<bool(const QModelIndex& cell)> m_storesSameText;
+    bool m_entersByRow = false;
     bool m_isBegunByTyping = false;
     bool m_isRefused = false;
     bool m_isOffered = false;

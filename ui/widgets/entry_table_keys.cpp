@@ -7,19 +7,31 @@
 namespace ww::ui {
 namespace {
 
-/// Whether F6 is asked for, which elsewhere leads back to the place: the table is left with it.
+/// Whether F6 or Ctrl+Tab is asked for, which elsewhere lead to the next part: the table is left with them.
 bool isLeaving(const QEvent& event) {
-    return event.type() == QEvent::ShortcutOverride &&
-           static_cast<const QKeyEvent&>(event).key() == Qt::Key_F6;
+    if (event.type() != QEvent::ShortcutOverride) {
+        return false;
+    }
+    const auto& key = static_cast<const QKeyEvent&>(event);
+    return key.key() == Qt::Key_F6 ||
+           (key.key() == Qt::Key_Tab && key.modifiers().testFlag(Qt::ControlModifier));
 }
 
 }  // namespace
 
 QModelIndex EntryTable::cellAfterEnter(const QModelIndex& cell) {
+    if (m_entersByRow) {
+        const QModelIndex next = cellAfterTab(cell);
+        return next != cell ? next : QModelIndex();
+    }
     return cell.siblingAtRow(cell.row() + 1);
 }
 
 QModelIndex EntryTable::cellBeforeEnter(const QModelIndex& cell) {
+    if (m_entersByRow) {
+        const QModelIndex before = cellBeforeTab(cell);
+        return before != cell ? before : model()->index(cell.row() - 1, model()->columnCount() - 1);
+    }
     return cell.siblingAtRow(cell.row() - 1);
 }
 
@@ -136,6 +148,11 @@ bool EntryTable::event(QEvent* event) {
     return QTableView::event(event);
 }
 
+/// A cell with a tick changes it by Space, and takes no text.
+bool EntryTable::isTicked(const QModelIndex& cell, const QString& text) const {
+    return text == QLatin1String(" ") && cell.flags().testFlag(Qt::ItemIsUserCheckable);
+}
+
 void EntryTable::keyPressEvent(QKeyEvent* event) {
     if (handleMovingKey(event)) {
         event->accept();
@@ -152,7 +169,7 @@ void EntryTable::keyPressEvent(QKeyEvent* event) {
     const QString text = event->text();
     const bool isTyped = !text.isEmpty() && text.front().isPrint() &&
                          !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
-    if (isTyped) {
+    if (isTyped && !isTicked(currentIndex(), text)) {
         beginEdit(typingCell(currentIndex()), &text);
         event->accept();
         return;

@@ -7,6 +7,7 @@
 #include <QButtonGroup>
 #include <QComboBox>
 #include <QFormLayout>
+#include <QGraphicsView>
 #include <QGridLayout>
 #include <QScrollArea>
 #include <QSet>
@@ -262,6 +263,26 @@ bool goToNextStop(QWidget& window, bool isForward) {
         }
     }
     return false;
+}
+
+bool goToNextPart(QWidget& page) {
+    const std::vector<QWidget*> all = allStops(page);
+    const Reach reach(page, all);
+    const auto now = placeOf(all, page.window()->focusWidget());
+    if (now == all.end()) {
+        return false;
+    }
+    const auto next = std::find_if(now + 1, all.end(), [&](const QWidget* stop) {
+        const bool isPart = qobject_cast<const QAbstractItemView*>(stop) != nullptr ||
+                            qobject_cast<const QGraphicsView*>(stop) != nullptr ||
+                            qobject_cast<const QTabBar*>(stop) != nullptr;
+        return isPart && reach.isReached(*stop);
+    });
+    if (next == all.end()) {
+        return false;
+    }
+    (*next)->setFocus(Qt::ShortcutFocusReason);
+    return true;
 }
 
 void stopAfter(QWidget& first, QWidget& second) {

@@ -16,6 +16,10 @@ std::vector<QWidget*> stopsInReadingOrder(QWidget& page);
 /// `isForward`; the last is followed by the first. False where there is no other stop.
 bool goToNextStop(QWidget& window, bool isForward);
 
+/// Gives the keys to the next part of `page` behind what has them: to the next list, table, diagram, chart or
+/// bar of tabs in reading order. False where none follows, or the keys are elsewhere.
+bool goToNextPart(QWidget& page);
+
 /// Makes `second` the stop after `first`, wherever layouts place it. `first` must live as long as `second`.
 void stopAfter(QWidget& first, QWidget& second);
 

@@ -65,10 +65,14 @@ bool WalkField::event(QEvent* event) {
             return true;
         }
     }
-    if (event->type() == QEvent::ShortcutOverride && static_cast<QKeyEvent*>(event)->key() == Qt::Key_F6) {
-        // Elsewhere it leads back to the place; the field is left with it.
-        event->accept();
-        return true;
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool isCtrlTab = key->key() == Qt::Key_Tab && key->modifiers().testFlag(Qt::ControlModifier);
+        if (key->key() == Qt::Key_F6 || isCtrlTab) {
+            // Elsewhere they lead to the next part; the field is left with them.
+            event->accept();
+            return true;
+        }
     }
     // While nothing is typed the chords of the program come before those of the field; a column of values is
     // pasted by the program always, as it does not fit into one field.

@@ -39,6 +39,18 @@ TEST_F(AdjustDesk, takingAdviceStoresNothing) {
     EXPECT_TRUE(place().field()->hasFocus());
 }
 
+TEST_F(AdjustDesk, withoutATableOfAdviceNothingIsSaidOfRoom) {
+    project::Branch bare = *m_desk.project().branchTagged("T-01");
+    bare.valve.reset();
+    ASSERT_TRUE(m_desk.bridge().apply({"no valve", {bare}, {}, true}).ok());
+    settle();
+    place().goToAdvice();
+    EXPECT_TRUE(m_desk.window.notice().contains("no table of advice"))
+        << m_desk.window.notice().toStdString();
+    m_desk.window.commands().places[MainWindow::Pump]->trigger();
+    EXPECT_TRUE(m_desk.window.notice().isEmpty()) << m_desk.window.notice().toStdString();
+}
+
 // Of the pump it is said what to do; its figures are those of the decision, and stand there alone.
 TEST_F(AdjustDesk, thePumpIsToldWithoutFiguresOfItsOwn) {
     EXPECT_FALSE(place().advice()->words().contains("too little")) << place().advice()->words().toStdString();

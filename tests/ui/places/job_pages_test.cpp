@@ -5,6 +5,7 @@
 #include <QAbstractItemModelTester>
 #include <QImage>
 #include <QPushButton>
+#include <QTabBar>
 
 #include "tests/ui/support/desk_window.h"
 #include "ui/models/instrument_model.h"
@@ -40,6 +41,61 @@ TEST(JobPages, theUsualReadinessGatesTheSurveyUntilItIsDoneOrOverruled) {
     ASSERT_TRUE(model->store(model->index(count - 1, ReadinessPage::State), "does not").ok());
     EXPECT_TRUE(desk.bridge().openRound(project::RoundKind::Survey).ok());
     const QAbstractItemModelTester tester(model);
+}
+
+TEST(JobPages, F6AndCtrlTabGoRoundTheParts) {
+    DeskWindow desk({.terminals = 3}, false);
+    desk.window.showPlace(MainWindow::Job);
+    const JobPlace& job = *desk.window.job();
+    const QWidget* name = job.field(JobField::Name);
+    ASSERT_EQ(QApplication::focusWidget(), name);
+    for (const bool isF6 : {true, false}) {
+        QList<const QWidget*> way;
+        constexpr int kMost = 20;
+        do {
+            desk.key(isF6 ? Qt::Key_F6 : Qt::Key_Tab, isF6 ? Qt::NoModifier : Qt::ControlModifier);
+            way << QApplication::focusWidget();
+        } while (way.back() != name && way.size() < kMost);
+        EXPECT_EQ(way.back(), name) << "comes back";
+        EXPECT_TRUE(way.contains(job.pages()->tabBar()));
+        EXPECT_TRUE(way.contains(support::named<EntryTable>(job, "Instruments")));
+        EXPECT_TRUE(way.contains(support::named<EntryTable>(job, "People")));
+    }
+}
+
+TEST(JobPages, aTableWithoutRowsSaysWhyNothingIsRemoved) {
+    DeskWindow desk({.terminals = 3}, false);
+    desk.window.showPlace(MainWindow::Job);
+    const auto button = [&](const char* words) {
+        for (QPushButton* each : desk.window.job()->findChildren<QPushButton*>()) {
+            if (each->text() == words) {
+                return each;
+            }
+        }
+        return static_cast<QPushButton*>(nullptr);
+    };
+    QPushButton* removal = button("Remove Person");
+    EntryTable* people = support::named<EntryTable>(*desk.window.job(), "People");
+    while (people->model()->rowCount() > 0) {
+        people->setCurrentIndex(people->model()->index(0, 0));
+        ASSERT_TRUE(removal->isEnabled());
+        const int before = people->model()->rowCount();
+        removal->click();
+        ASSERT_LT(people->model()->rowCount(), before);
+    }
+    EXPECT_FALSE(removal->isEnabled());
+    EXPECT_FALSE(removal->toolTip().isEmpty());
+    EXPECT_EQ(removal->accessibleDescription(), removal->toolTip());
+    button("Add Person")->click();
+    EXPECT_TRUE(removal->isEnabled());
+    EXPECT_TRUE(removal->toolTip().isEmpty());
+}
+
+TEST(JobPages, theUsualAgeOfAReadingIsShownWhereNoneIsTyped) {
+    DeskWindow desk({.terminals = 3}, false);
+    desk.window.showPlace(MainWindow::Job);
+    EXPECT_EQ(desk.window.job()->field(JobField::ReadingAgeLimit)->text(), "");
+    EXPECT_EQ(desk.window.job()->field(JobField::ReadingAgeLimit)->hint(), "30");
 }
 
 TEST(JobPages, aRefusedTextOfAFieldStaysWhileTheJobChanges) {

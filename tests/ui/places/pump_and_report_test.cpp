@@ -46,7 +46,7 @@ TEST(PumpPlace, saysWhatToDoWhileThereIsNothing) {
     Rig rig;
     PumpPlace place(rig.bridge, rig.pumps, rig.rounds);
     showAt(place, {1254, 606});
-    EXPECT_TRUE(textsOf(place).contains("No job is open"));
+    EXPECT_TRUE(textsOf(place).contains("No workbook is open"));
     support::DemoOptions options;
     options.hasPump = false;
     options.hasRounds = false;

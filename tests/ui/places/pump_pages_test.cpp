@@ -10,7 +10,9 @@
 #include "core/balancing/pump_doubts.h"
 #include "core/project/names.h"
 #include "core/report/pump_sections.h"
+#include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/pump_pages.h"
+#include "ui/job_files.h"
 #include "ui/places/pump/code_page.h"
 #include "ui/places/pump/curves_page.h"
 #include "ui/places/pump/data_page.h"
@@ -169,6 +171,18 @@ TEST_F(PumpPages, plateCurveAndLoadAreTyped) {
     EXPECT_TRUE(job().job().loadRows.empty());
     EXPECT_TRUE(data.addPump());
     EXPECT_EQ(job().pumps().size(), 2U);
+}
+
+TEST(PumpData, withoutAPumpNoCurveCanBeTyped) {
+    support::CountingIds ids(5'000'000);
+    support::DeskWindow desk(emptyJob(ids.next(), "New"), false);
+    PumpPlace& pump = *desk.window.pump();
+    desk.window.showPlace(MainWindow::Pump);
+    pump.showPage(PumpPlace::PumpData);
+    const auto* data = pump.findChild<DataPage*>();
+    ASSERT_NE(data, nullptr);
+    EXPECT_EQ(data->curve()->model()->rowCount(), 0);
+    EXPECT_EQ(data->load()->model()->rowCount(), 1);
 }
 
 TEST_F(PumpPages, codeIsTypedAndBothFormsAreShown) {

@@ -6,6 +6,8 @@
 
 #include <QClipboard>
 #include <QDialog>
+#include <QLabel>
+#include <QPushButton>
 #include <QTimer>
 
 #include "tests/support/demo_project.h"
@@ -32,6 +34,13 @@ class ValvePages : public testing::Test {
     void type(const QString& text) {
         QTest::keyClicks(QApplication::focusWidget(), text);
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    /// Each key where the one before left the keys, then Enter.
+    static void enter(const QString& text) {
+        for (const QChar c : text) {
+            QTest::keyClick(QApplication::focusWidget(), c.toLatin1());
+        }
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     }
     const project::Project& job() { return m_rig.bridge.project(); }
 
@@ -63,6 +72,75 @@ TEST_F(ValvePages, aBlankJobTakesAWholeTableByTheKeyboard) {
     EXPECT_EQ(m_page.chart()->figure().lines.size(), 1U);
     ASSERT_TRUE(m_rig.bridge.undo().ok());
     EXPECT_EQ(job().valves()[0].rows.size(), 2U);
+}
+
+TEST_F(ValvePages, enterGoesThroughAPointAndOnToTheNext) {
+    ASSERT_TRUE(m_page.addValve());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    EntryTable& points = *m_page.points()->table();
+    points.setFocus();
+    points.setCurrentIndex(points.model()->index(0, 0));
+    for (const char* text : {"1", "2.10", "2.5", "5.00", "4", "8.70"}) {
+        enter(text);
+    }
+    const auto& rows = job().valves()[0].rows;
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[1].setting.text(), "2.5");
+    EXPECT_EQ(rows[1].coefficient.text(), "5.00");
+    EXPECT_EQ(points.currentIndex(), points.model()->index(3, 0)) << "a new row";
+    QTest::keyClick(&points, Qt::Key_Return, Qt::ShiftModifier);
+    EXPECT_EQ(points.currentIndex(), points.model()->index(2, 1));
+}
+
+TEST_F(ValvePages, aPointThatIsBegunIsToldAndStaysWithItsModel) {
+    ASSERT_TRUE(m_page.addValve());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    QString told;
+    QObject::connect(&m_rig.bridge, &WorkbookBridge::messageRaised,
+                     [&](const base::Fault& fault) { told = QString::fromStdString(base::english(fault)); });
+    EntryTable& points = *m_page.points()->table();
+    points.setFocus();
+    points.setCurrentIndex(points.model()->index(0, 1));
+    enter("5.0");
+    EXPECT_TRUE(told.contains("Cv or Kv 5.0")) << told.toStdString();
+    EXPECT_TRUE(told.contains("no Setting")) << told.toStdString();
+    EXPECT_EQ(points.currentIndex(), points.model()->index(0, 0)) << "what is missing";
+    told.clear();
+    m_page.models()->setFocus();
+    EXPECT_TRUE(told.contains("no Setting")) << told.toStdString();
+    ASSERT_TRUE(m_page.addValve());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    EXPECT_EQ(points.model()->index(0, 1).data().toString(), "");
+    m_page.models()->setCurrentIndex(m_page.models()->model()->index(0, 0));
+    EXPECT_EQ(points.model()->index(0, 1).data().toString(), "5.0");
+}
+
+TEST_F(ValvePages, nothingThereIsSaidAndNotRemoved) {
+    auto* removal = m_page.points()->findChild<QPushButton*>();
+    // Words stand in the place of the drawing, none below it.
+    const auto isSaid = [&](const char* words) {
+        int seen = 0;
+        for (const QLabel* label : m_page.chart()->findChildren<QLabel*>()) {
+            seen += label->isVisible() ? 1 : 0;
+        }
+        const auto* empty = m_page.chart()->findChild<QLabel*>("empty_state");
+        return seen == 1 && empty->isVisible() && empty->text().contains(words);
+    };
+    QTest::qWait(10);
+    EXPECT_TRUE(isSaid("No valve model"));
+    EXPECT_FALSE(removal->isEnabled());
+    ASSERT_TRUE(m_page.addValve());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    EXPECT_TRUE(isSaid("No points yet"));
+    m_page.points()->table()->setFocus();
+    EXPECT_FALSE(removal->isEnabled());
+    EXPECT_TRUE(removal->toolTip().contains("no row")) << removal->toolTip().toStdString();
+    ASSERT_TRUE(m_page.pastePoints("1\t2\n4\t8\n"));
+    EXPECT_FALSE(isSaid("fully open")) << "the sentence stands below the drawing";
+    m_page.points()->table()->setCurrentIndex(m_page.points()->model()->index(1, 0));
+    EXPECT_TRUE(removal->isEnabled());
+    removal->click();
+    EXPECT_EQ(job().valves()[0].rows.size(), 1U);
 }
 
 TEST_F(ValvePages, twoPastedColumnsAreOneStep) {

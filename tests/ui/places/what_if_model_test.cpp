@@ -19,8 +19,9 @@ struct Bench {
     QString refusal;
 
     Bench() {
-        QObject::connect(&model, &WhatIfModel::refused, &model,
-                         [this](const QString& why) { refusal = why; });
+        QObject::connect(&model, &WhatIfModel::refused, &model, [this](const base::Fault& why) {
+            refusal = QString::fromStdString(base::english(why));
+        });
         model.setJob(project, balancing::assessLast(project));
     }
     QString at(int row, int column) {
@@ -86,7 +87,7 @@ TEST(WhatIfModel, theBenchSaysWhatItIsComputedFrom) {
 TEST(WhatIfModel, whatCannotBeMeantIsRefusedAndChangesNothing) {
     Bench bench;
     EXPECT_FALSE(bench.model.setData(bench.model.index(1, WhatIfModel::SettingTried), "4.5", Qt::EditRole));
-    EXPECT_TRUE(bench.refusal.contains("runs from 1.0 to 4.0")) << bench.refusal.toStdString();
+    EXPECT_TRUE(bench.refusal.contains("from 1.0 to 4.0")) << bench.refusal.toStdString();
     EXPECT_FALSE(bench.model.setData(bench.model.index(1, WhatIfModel::SettingTried), "2..5", Qt::EditRole));
     EXPECT_FALSE(bench.model.setSpeed("300"));
     EXPECT_FALSE(bench.model.setSpeed("fast"));

@@ -11,9 +11,8 @@ namespace {
 constexpr base::MessageForm kNothingAdvised{"nothing_advised",
                                             "no setting is advised for this valve; see the remark beside "
                                             "the table"};
-constexpr base::MessageForm kNoRoomForAdvice{
-    "no_room_for_advice",
-    "the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)"};
+constexpr base::MessageForm kNoTableOfAdvice{"no_table_of_advice",
+                                             "there is no table of advice here; do first what the page says"};
 
 /// Nothing is left to turn.
 bool isConfirmed(const LoopPicture& picture) {
@@ -97,8 +96,8 @@ void AdjustPlace::findOfferElsewhere() {
 }
 
 void AdjustPlace::goToAdvice() {
-    if (!m_advice->isVisible()) {
-        m_bridge.tell(base::Fault{&kNoRoomForAdvice, {}, {}});
+    if (m_content->currentWidget() != m_page) {
+        m_bridge.tell(base::Fault{&kNoTableOfAdvice, {}, {}});
     } else if (m_advice->model()->rowCount() > 0) {
         m_advice->table()->setFocus(Qt::ShortcutFocusReason);
     }

@@ -7,8 +7,10 @@
 #include <algorithm>
 #include <vector>
 
+#include "core/balancing/aim.h"
 #include "core/project/edit_label.h"
 #include "ui/places/column_fit.h"
+#include "ui/places/row_removal.h"
 #include "ui/text/words.h"
 #include "ui/widgets/focus_ring.h"
 #include "ui/widgets/laid_out_later.h"
@@ -42,6 +44,7 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
       m_removePerson(new QPushButton(tr("Remove Person"), this)),
       m_others(new QPushButton(tr("Show Other Columns"), this)),
       m_pages(new QTabWidget(this)),
+      m_empty(new QLabel(this)),
       m_readiness(new ReadinessPage(bridge, m_delegate, this)),
       m_deficiencies(new DeficiencyPage(bridge, m_delegate, this)) {
     setAccessibleName(tr("Job"));
@@ -56,8 +59,15 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     // The whole place scrolls, so that its parts need not.
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(16, 8, 12, 8);
-    whole->addWidget(new SideBySide({buildFacts(), kFactsWidth, 0, SideBySide::kAsItAsks},
-                                    {m_pages, kPagesWidth, 1, kPagesHeight}, this));
+    m_parts = new SideBySide({buildFacts(), kFactsWidth, 0, SideBySide::kAsItAsks},
+                             {m_pages, kPagesWidth, 1, kPagesHeight}, this);
+    whole->addWidget(m_parts);
+    m_empty->setText(tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setWordWrap(true);
+    m_empty->setObjectName(QStringLiteral("empty_state"));
+    m_empty->setAccessibleName(tr("What is missing here"));
+    whole->addWidget(m_empty);
     m_others->setCheckable(true);
     m_others->hide();
     connect(m_others, &QPushButton::toggled, this, &JobPlace::fitColumns);
@@ -117,7 +127,9 @@ QWidget* JobPlace::buildFacts() {
     m_fields->add(form, JobField::ToleranceLow, tr("Off design, l&owest"));
     m_fields->add(form, JobField::ToleranceHigh, tr("Off design, &highest"));
     m_fields->add(form, JobField::MatchingBand, tr("&Band of target, ±"));
-    m_fields->add(form, JobField::ReadingAgeLimit, tr("Old after, &minutes"));
+    // While it is empty the usual limit holds.
+    m_fields->add(form, JobField::ReadingAgeLimit, tr("Old after, &minutes"))
+        ->setHint(QString::number(balancing::AimOptions().limit.si() / 60));
     section(tr("Pump energy"));
     m_fields->add(form, JobField::PowerPrice, tr("&Price of a kWh"));
     m_fields->add(form, JobField::Currency, tr("Currenc&y"));
@@ -176,9 +188,17 @@ void JobPlace::connectRows(EntryTable* table, Model* model, QPushButton* add, QP
             table->beginEdit(model->index(model->rowCount() - 1, 0));
         }
     });
+    const auto offer = [this, model, remove] {
+        offerRemoval(*remove, !m_bridge.isReadOnly(), model->rowCount() > 0);
+    };
+    connect(model, &QAbstractItemModel::modelReset, this, offer);
+    connect(&m_bridge, &WorkbookBridge::changed, this, offer);
+    offer();
     const auto takeOut = [this, table, model] {
         const QModelIndex cell = table->currentIndex();
-        if (cell.isValid() && m_bridge.tellOrClear(model->remove(cell.row()))) {
+        if (!cell.isValid()) {
+            m_bridge.tell(base::Fault{&kNoRowInHand, {}, {}});
+        } else if (m_bridge.tellOrClear(model->remove(cell.row()))) {
             table->setCurrentIndex(model->index(std::min(cell.row(), model->rowCount() - 1), cell.column()));
         }
     };
@@ -267,10 +287,11 @@ void JobPlace::refresh() {
     m_units->setCurrentIndex(m_units->findData(static_cast<int>(job.units)));
     m_fluid->setCurrentIndex(m_fluid->findData(static_cast<int>(job.fluid)));
     field(JobField::Concentration)->setEnabled(job.fluid != fluid::FluidKind::Water);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_units, m_fluid, m_addInstrument, m_addPerson,
-                                                           m_removeInstrument, m_removePerson}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_units, m_fluid, m_addInstrument, m_addPerson}) {
         widget->setEnabled(isWritable);
     }
+    m_empty->setVisible(!m_bridge.isOpen());
+    m_parts->setVisible(m_bridge.isOpen());
 }
 
 }  // namespace ww::ui

@@ -67,6 +67,8 @@ class JobPlace : public QWidget {
     QPushButton* m_removePerson;
     QPushButton* m_others;  ///< the columns of instruments that have no room
     QTabWidget* m_pages;
+    QLabel* m_empty;
+    QWidget* m_parts = nullptr;  ///< all that stands here while a job is open
     ReadinessPage* m_readiness;
     DeficiencyPage* m_deficiencies;
 };

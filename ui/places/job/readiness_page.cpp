@@ -8,6 +8,7 @@
 #include "core/balancing/readiness.h"
 #include "core/project/edit_label.h"
 #include "ui/places/column_fit.h"
+#include "ui/places/row_removal.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
 #include "ui/widgets/side_by_side.h"
@@ -86,6 +87,8 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
                                 {},
                                 {{project::RecordKind::ReadinessLine, removed.id}},
                                 true}));
+        } else {
+            m_bridge.tell(base::Fault{&kNoRowInHand, {}, {}});
         }
     });
     connect(&bridge, &WorkbookBridge::changed, this, &ReadinessPage::refresh);
@@ -187,7 +190,7 @@ void ReadinessPage::refresh() {
     const bool isWritable = !m_bridge.isReadOnly();
     m_usual->setEnabled(isWritable);
     m_add->setEnabled(isWritable);
-    m_remove->setEnabled(isWritable && m_model->rowCount() > 0);
+    offerRemoval(*m_remove, isWritable, m_model->rowCount() > 0);
 }
 
 }  // namespace ww::ui

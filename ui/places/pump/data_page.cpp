@@ -105,7 +105,7 @@ RowPanel* DataPage::panel(RowSheet<Row>& sheet, project::RecordKind kind, const 
         [this, &sheet](int row, int column, const QString& typed) {
             return sheet.take(m_bridge.project(), row, column, typed);
         }};
-    content.remove = [&sheet](int row) { return sheet.remove(row); };
+    offerRows(content, sheet, m_bridge);
     return new RowPanel(m_bridge, std::move(content), this);
 }
 
@@ -120,7 +120,11 @@ RowSheet<CurveRow>::Content DataPage::curveContent() {
                       measured(tr("Power"), &CurveRow::power, fields::powerUnit, FieldSign::Positive),
                       measured(tr("NPSH"), &CurveRow::npshRequired, curveHeadUnit, least)};
     content.needs = tr("flow and head");
-    content.isWhole = [](const CurveRow& row) { return row.flow && row.head; };
+    content.needed = {1, 2};
+    content.owner = [this] {
+        const project::Pump* pump = m_chooser->pump();
+        return pump != nullptr ? std::optional(pump->id) : std::nullopt;
+    };
     content.rows = [this] {
         std::vector<CurveRow> rows;
         if (const project::Pump* pump = m_chooser->pump()) {
@@ -155,7 +159,10 @@ RowSheet<LoadProfileRow>::Content DataPage::loadContent() {
                       fields::measured(tr("Of design flow"), &LoadProfileRow::flowFraction, Unit::Percent,
                                        FieldSign::Positive)};
     content.needs = tr("hours and a part of the design flow");
-    content.isWhole = [](const LoadProfileRow& row) { return row.hours && row.flowFraction; };
+    content.needed = {0, 1};
+    content.owner = [this] {
+        return m_bridge.isOpen() ? std::optional(m_bridge.project().job().id) : std::nullopt;
+    };
     content.rows = [this] {
         std::vector<LoadProfileRow> rows;
         for (const project::LoadRow& row : m_bridge.project().job().loadRows) {

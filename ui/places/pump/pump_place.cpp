@@ -195,7 +195,7 @@ void PumpPlace::hideEvent(QHideEvent* event) {
 
 void PumpPlace::refresh() {
     if (!m_bridge.isOpen()) {
-        m_empty->setText(tr("No job is open. Open one, or make a new job, in the menu File."));
+        m_empty->setText(tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
         m_content->setCurrentWidget(m_empty);
         return;
     }

@@ -7,6 +7,7 @@
 #include "core/project/edit_label.h"
 #include "core/report/pump_sections.h"
 #include "ui/places/pump/section_page.h"
+#include "ui/places/row_removal.h"
 #include "ui/text/typed_word.h"
 #include "ui/widgets/side_by_side.h"
 
@@ -139,12 +140,14 @@ void SetPointPage::remove() {
                             {},
                             {{project::RecordKind::SetPoint, removed.id}},
                             true}));
+    } else {
+        m_bridge.tell(base::Fault{&kNoRowInHand, {}, {}});
     }
 }
 
 void SetPointPage::refresh() {
     m_add->setEnabled(!m_bridge.isReadOnly());
-    m_remove->setEnabled(!m_bridge.isReadOnly() && !m_bridge.project().setPoints().empty());
+    offerRemoval(*m_remove, !m_bridge.isReadOnly(), !m_bridge.project().setPoints().empty());
     fitFieldColumns(*m_table, 17, 24);
 }
 

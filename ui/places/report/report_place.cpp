@@ -65,6 +65,8 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
       m_preview(new PagePreview(this)),
       m_scroll(new PatientArea(this)) {
     m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setObjectName(QStringLiteral("empty_state"));
+    m_empty->setAccessibleName(tr("What is missing here"));
     m_list->setFixedWidth(kListWidth);
     m_list->setWordWrap(true);
     m_list->setItemDelegate(new WrappedItem(m_list));
@@ -253,7 +255,7 @@ void ReportPlace::refresh() {
         m_exportWhenMade.clear();
         m_made.reset();
         m_preview->show(nullptr, 0);
-        m_empty->setText(tr("No job is open. Open one, or make a new job, in the menu File."));
+        m_empty->setText(tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
         m_content->setCurrentWidget(m_empty);
         showMaking();
         return;

@@ -159,7 +159,7 @@ void ReviewPlace::refresh() {
     if (!m_bridge.isOpen() || project.rounds().empty()) {
         m_empty->setText(m_bridge.isOpen()
                              ? tr("Nothing to review yet. Read and close a round on the place Walk (Alt+3).")
-                             : tr("No job is open. Open one, or make a new job, in the menu File."));
+                             : tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
         m_content->setCurrentWidget(m_empty);
         return;
     }

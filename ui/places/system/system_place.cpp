@@ -126,6 +126,9 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     connect(m_whatIf, &QPushButton::toggled, this, &SystemPlace::showWhatIf);
     connect(m_showValves, &QPushButton::toggled, this, &SystemPlace::showValves);
     connect(m_paste, &QPushButton::clicked, this, &SystemPlace::paste);
+    connect(&m_bench->model(), &system::WhatIfModel::refused, &bridge,
+            [this](const base::Fault& why) { m_bridge.tell(why); });
+    connect(m_bench, &system::WhatIfBench::taken, &bridge, &WorkbookBridge::messageCleared);
     connect(m_diagram, &schematic::SchematicView::currentChanged, &bridge, &WorkbookBridge::selectBranch);
     connect(m_diagram, &schematic::SchematicView::activated, this, [this](const base::Id& branch) {
         showBranch(branch);
@@ -186,7 +189,8 @@ void SystemPlace::takeFocus() {
 
 void SystemPlace::fitColumns() {
     const int digits[SystemModel::ColumnCount] = {9, kLeastServes, 6, 12, 11, 6, 8, 10, 7, 8, 8, 8};
-    m_others->setVisible(ui::fitColumnsInTurn(*m_table, digits, SystemModel::Serves, m_others->isChecked()));
+    const bool areHidden = ui::fitColumnsInTurn(*m_table, digits, SystemModel::Serves, m_others->isChecked());
+    m_others->setVisible(areHidden && m_model->rowCount() > 0);
 }
 
 void SystemPlace::setNarrow(bool isNarrow) {

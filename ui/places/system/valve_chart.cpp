@@ -24,6 +24,13 @@ double coefficientOf(const curve::ValveCharacteristic& curve, double setting_own
 
 }  // namespace
 
+charts::ChartFigure noValveChart() {
+    charts::ChartFigure figure;
+    figure.name = ValveChartText::tr("Flow coefficient over setting");
+    figure.sentence = ValveChartText::tr("No valve model yet: add one, or paste a table (Ctrl+V).");
+    return figure;
+}
+
 charts::ChartFigure valveChart(const project::ValveModel& valve) {
     charts::ChartFigure figure;
     const QString unit =

@@ -6,6 +6,9 @@
 
 namespace ww::ui {
 
+/// Says what to do where no valve model is there.
+charts::ChartFigure noValveChart();
+
 /// The points of the table and the line that the program reads between them; the points alone, and why, where
 /// the table cannot be used. Empty for a valve without points.
 charts::ChartFigure valveChart(const project::ValveModel& valve);

@@ -9,6 +9,7 @@
 #include "core/project/edit_label.h"
 #include "ui/import/import_source.h"
 #include "ui/places/column_fit.h"
+#include "ui/places/row_removal.h"
 #include "ui/places/system/valve_chart.h"
 #include "ui/places/system/valve_fields.h"
 #include "ui/text/narrow_letters.h"
@@ -124,7 +125,8 @@ RowSheet<ValvePointRow>::Content ValvePage::pointContent() {
     content.fields = {fields::number(tr("Setting"), &ValvePointRow::setting, FieldSign::NotNegative),
                       fields::number(tr("Cv or Kv"), &ValvePointRow::coefficient, FieldSign::NotNegative)};
     content.needs = tr("setting and coefficient");
-    content.isWhole = [](const ValvePointRow& row) { return row.setting && row.coefficient; };
+    content.needed = {0, 1};
+    content.owner = [this] { return inHand() != nullptr ? std::optional(inHand()->id) : std::nullopt; };
     content.rows = [this] {
         std::vector<ValvePointRow> rows;
         if (const ValveModel* valve = inHand()) {
@@ -161,13 +163,13 @@ RowPanel* ValvePage::pointPanel() {
     content.table = {
         m_pointRows.titles(),
         project::RecordKind::ValveModel,
-        [this] { return inHand() == nullptr ? 0 : m_pointRows.rowCount(); },
+        [this] { return m_pointRows.rowCount(); },
         [this](int row, int column) { return m_pointRows.text(m_bridge.project(), row, column); },
         [](int) { return true; },
         [this](int row, int column, const QString& typed) {
             return m_pointRows.take(m_bridge.project(), row, column, typed);
         }};
-    content.remove = [this](int row) { return m_pointRows.remove(row); };
+    offerRows(content, m_pointRows, m_bridge);
     return new RowPanel(m_bridge, std::move(content), this);
 }
 
@@ -270,10 +272,10 @@ void ValvePage::fit() {
 void ValvePage::refresh() {
     const ValveModel* valve = inHand();
     m_add->setEnabled(m_bridge.isOpen() && !m_bridge.isReadOnly());
-    m_remove->setEnabled(valve != nullptr && !m_bridge.isReadOnly());
+    offerRemoval(*m_remove, !m_bridge.isReadOnly(), valve != nullptr);
     m_points->setTitle(valve == nullptr ? tr("Table of the model")
                                         : QString::fromStdString(nameOfValve(*valve)));
-    m_chart->setFigure(valve == nullptr ? charts::ChartFigure() : valveChart(*valve));
+    m_chart->setFigure(valve == nullptr ? noValveChart() : valveChart(*valve));
 }
 
 void ValvePage::takeFocus() {

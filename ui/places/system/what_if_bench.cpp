@@ -9,18 +9,17 @@ namespace ww::ui::system {
 WhatIfBench::WhatIfBench(QWidget* parent)
     : QWidget(parent),
       m_model(new WhatIfModel(this)),
-      m_speed(new QLineEdit(this)),
+      m_speed(new EntryField(this)),
       m_reset(new QPushButton(tr("Reset to the Last Round"), this)),
       m_summary(new QLabel(this)),
       m_note(new QLabel(this)),
-      m_table(new QTableView(this)) {
+      m_table(new EntryTable(this)) {
     m_table->setModel(m_model);
-    m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(26);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_table->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
-                             QAbstractItemView::DoubleClicked);
-    m_table->setTabKeyNavigation(false);
+    m_table->setStore([this](const QModelIndex& cell, const QString& typed) {
+        return tellTaken(m_model->setData(cell, typed, Qt::EditRole));
+    });
     m_table->setAccessibleName(tr("What if: settings tried and flows predicted"));
     m_summary->setWordWrap(true);
     m_summary->setAccessibleName(tr("Prediction"));
@@ -43,11 +42,17 @@ WhatIfBench::WhatIfBench(QWidget* parent)
     column->addWidget(m_table, 1);
 
     setFocusProxy(m_table);
-    connect(m_speed, &QLineEdit::editingFinished, this, &WhatIfBench::takeSpeed);
+    m_speed->setStore([this](const QString& typed) { return tellTaken(m_model->setSpeed(typed)); });
     connect(m_reset, &QPushButton::clicked, m_model, &WhatIfModel::reset);
     connect(m_model, &WhatIfModel::predicted, this, &WhatIfBench::refresh);
-    connect(m_model, &WhatIfModel::refused, m_summary, &QLabel::setText);
     refresh();
+}
+
+bool WhatIfBench::tellTaken(bool isTaken) {
+    if (isTaken) {
+        emit taken();
+    }
+    return isTaken;
 }
 
 void WhatIfBench::setJob(const project::Project& project, const balancing::Assessment& assessment) {
@@ -64,14 +69,8 @@ void WhatIfBench::setCurrent(const base::Id& branch) {
     }
 }
 
-void WhatIfBench::takeSpeed() {
-    if (m_speed->text() != m_model->speed() && !m_model->setSpeed(m_speed->text())) {
-        m_speed->selectAll();
-    }
-}
-
 void WhatIfBench::refresh() {
-    m_speed->setText(m_model->speed());
+    m_speed->renewStored(m_model->speed());
     m_reset->setEnabled(m_model->isTrying());
     m_summary->setText(m_model->summary());
     m_note->setText(m_model->isLearned()

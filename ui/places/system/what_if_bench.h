@@ -2,12 +2,12 @@
 #pragma once
 
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
-#include <QTableView>
 #include <QWidget>
 
 #include "ui/places/system/what_if_model.h"
+#include "ui/widgets/entry_field.h"
+#include "ui/widgets/entry_table.h"
 
 namespace ww::ui::system {
 
@@ -23,17 +23,23 @@ class WhatIfBench : public QWidget {
     /// Brings the row of a branch into view and makes it current.
     void setCurrent(const base::Id& branch);
     WhatIfModel& model() { return *m_model; }
+    EntryTable* table() const { return m_table; }
+    EntryField* speed() const { return m_speed; }
+
+  signals:
+    /// What was typed is taken: what was said of a text before no longer holds.
+    void taken();
 
   private:
-    void takeSpeed();
     void refresh();
+    bool tellTaken(bool isTaken);
 
     WhatIfModel* m_model;
-    QLineEdit* m_speed;
+    EntryField* m_speed;
     QPushButton* m_reset;
     QLabel* m_summary;
     QLabel* m_note;  ///< what is computed from
-    QTableView* m_table;
+    EntryTable* m_table;
 };
 
 }  // namespace ww::ui::system

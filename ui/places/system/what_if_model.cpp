@@ -11,6 +11,11 @@ namespace ww::ui::system {
 
 namespace {
 
+constexpr base::MessageForm kNoSpeedToTry{"no_speed_to_try",
+                                          "\"{1}\" is not a speed; type 0 to 120 % of rated"};
+constexpr base::MessageForm kTriedOffScale{"tried_off_scale",
+                                           "{1} is off the scale of {2}; type a setting from {3} to {4}"};
+
 QString percent(std::optional<quantity::Ratio> ratio) {
     return ratio ? text::percent(*ratio) : QString();
 }
@@ -68,7 +73,7 @@ void WhatIfModel::reset() {
 bool WhatIfModel::setSpeed(const QString& typed) {
     const auto number = base::Decimal::parse(typed.toStdString());
     if (!number || number->value() < 0 || number->value() > 120) {
-        emit refused(tr("\"%1\" is not a speed; use 0 to 120 % of rated").arg(typed));
+        emit refused({&kNoSpeedToTry, {}, {typed.toStdString()}});
         return false;
     }
     m_tried.speedFraction = number->value() / 100;
@@ -259,15 +264,18 @@ bool WhatIfModel::trySetting(std::size_t branch, const QString& typed) {
     const auto* characteristic = m_project.characteristicOf(record);
     const auto number = base::Decimal::parse(typed.toStdString());
     if (characteristic == nullptr || !number) {
-        emit refused(number ? QString() : text::sentence(number.fault()));
+        if (!number) {
+            emit refused(number.fault());
+        }
         return false;
     }
     const quantity::Setting setting = quantity::Setting::si(number->value());
     if (!characteristic->covers(setting)) {
-        emit refused(tr("%1 is off the scale of %2; it runs from %3 to %4")
-                         .arg(typed, QString::fromStdString(record.tag),
-                              text::setting(characteristic->lowest(), m_project, record),
-                              text::setting(characteristic->fullyOpen(), m_project, record)));
+        emit refused({&kTriedOffScale,
+                      {},
+                      {typed.toStdString(), record.tag,
+                       text::setting(characteristic->lowest(), m_project, record).toStdString(),
+                       text::setting(characteristic->fullyOpen(), m_project, record).toStdString()}});
         return false;
     }
     m_tried.settings[record.id] = setting;

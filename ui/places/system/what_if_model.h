@@ -61,7 +61,7 @@ class WhatIfModel : public QAbstractTableModel {
     /// A prediction was made again; summary() has changed.
     void predicted();
     /// What was typed cannot be used; the old value stays.
-    void refused(const QString& why);
+    void refused(const ww::base::Fault& why);
 
   private:
     void predictAgain();
