@@ -3800,10 +3800,6 @@
         <translation>die Tabelle hat keine Zweige; geben Sie mindestens eine Zeile an</translation>
     </message>
     <message>
-        <source>the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)</source>
-        <translation>die Tabelle des Rats hat hier keinen Platz; machen Sie das Fenster höher oder den Text kleiner (Strg+-)</translation>
-    </message>
-    <message>
         <source>the tables of the file are not those of a workbook ({1}); keep it as it is and open a copy from before</source>
         <translation>die Tabellen der Datei sind nicht die einer Arbeitsmappe ({1}); lassen Sie sie, wie sie ist, und öffnen Sie eine frühere Kopie</translation>
     </message>
@@ -6299,6 +6295,26 @@
         <source>{1} {2w}, {3w}: the pump decision uses this one, speed {5} % of full speed takes it away (section {4})</source>
         <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung zur Pumpe, {5} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
     </message>
+    <message>
+        <source>&quot;{1}&quot; is not a speed; type 0 to 120 % of rated</source>
+        <translation>„{1}“ ist keine Drehzahl; 0 bis 120 % der Nenndrehzahl eintippen</translation>
+    </message>
+    <message>
+        <source>no row is in hand; go to the row to remove first</source>
+        <translation>keine Zeile ist gewählt; erst in die Zeile gehen, die weg soll</translation>
+    </message>
+    <message>
+        <source>the row with {1} has no {2}; type it, or take the row out with its button</source>
+        <translation>in der Zeile mit {1} fehlt: {2}; eintippen oder die Zeile mit ihrem Knopf entfernen</translation>
+    </message>
+    <message>
+        <source>there is no table of advice here; do first what the page says</source>
+        <translation>hier ist keine Tabelle des Rats; erst tun, was die Seite sagt</translation>
+    </message>
+    <message>
+        <source>{1} is off the scale of {2}; type a setting from {3} to {4}</source>
+        <translation>{1} liegt außerhalb der Skala von {2}; eine Einstellung von {3} bis {4} eintippen</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6885,6 +6901,17 @@
     <message>
         <source>meter %1</source>
         <translation>Messgerät %1</translation>
+    </message>
+</context>
+<context>
+    <name>RowRemoval</name>
+    <message>
+        <source>This workbook can only be read here.</source>
+        <translation>Diese Arbeitsmappe kann hier nur gelesen werden.</translation>
+    </message>
+    <message>
+        <source>There is no row here to remove.</source>
+        <translation>Hier ist keine Zeile zu entfernen.</translation>
     </message>
 </context>
 <context>
@@ -8154,6 +8181,10 @@
     <message>
         <source>%1 %2 fully open, at setting %3.</source>
         <translation>%1 %2 ganz offen, bei Einstellung %3.</translation>
+    </message>
+    <message>
+        <source>No valve model yet: add one, or paste a table (Ctrl+V).</source>
+        <translation>Noch kein Ventilmodell: eines anlegen oder eine Tabelle einfügen (Strg+V).</translation>
     </message>
 </context>
 <context>
@@ -9668,6 +9699,10 @@
         <source>Up, Down scroll</source>
         <translation>Auf, Ab rollen</translation>
     </message>
+    <message>
+        <source>Enter next cell</source>
+        <translation>Enter nächste Zelle</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CountedRows</name>
@@ -10443,6 +10478,14 @@
     <message>
         <source>Remove Person</source>
         <translation>Person entfernen</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O) oder legen Sie einen Auftrag an (Strg+N).</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Was hier fehlt</translation>
     </message>
 </context>
 <context>
@@ -11579,12 +11622,12 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Zonen</translation>
     </message>
     <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Kein Auftrag offen. Öffnen Sie einen oder legen Sie einen an, im Menü Datei.</translation>
-    </message>
-    <message>
         <source>Page of the pump</source>
         <translation>Seite der Pumpe</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O) oder legen Sie einen Auftrag an (Strg+N).</translation>
     </message>
 </context>
 <context>
@@ -11728,10 +11771,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Bereitschaft und Signatur</translation>
     </message>
     <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Kein Auftrag offen. Öffnen Sie einen oder legen Sie einen an, im Menü Datei.</translation>
-    </message>
-    <message>
         <source>The loop is being learned; the pages follow.</source>
         <translation>Der Kreislauf wird gelernt; die Seiten folgen.</translation>
     </message>
@@ -11835,6 +11874,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Not ready to sign yet</source>
         <translation>Noch nicht bereit zum Signieren</translation>
     </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Was hier fehlt</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O) oder legen Sie einen Auftrag an (Strg+N).</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -11928,10 +11975,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Nothing to review yet. Read and close a round on the place Walk (Alt+3).</source>
         <translation>Noch nichts zu prüfen. Lesen und schließen Sie eine Runde im Rundgang (Alt+3).</translation>
-    </message>
-    <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Kein Auftrag offen. Öffnen Sie einen oder legen Sie einen an, im Menü Datei.</translation>
     </message>
     <message>
         <source>Round %1, %2</source>
@@ -12034,6 +12077,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <numerusform>%n berichtigt</numerusform>
             <numerusform>%n berichtigt</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O) oder legen Sie einen Auftrag an (Strg+N).</translation>
     </message>
 </context>
 <context>
@@ -13505,10 +13552,6 @@ ab</translation>
 <context>
     <name>ww::ui::system::WhatIfModel</name>
     <message>
-        <source>&quot;%1&quot; is not a speed; use 0 to 120 % of rated</source>
-        <translation>„%1“ ist keine Drehzahl; nehmen Sie 0 bis 120 % vom Nennwert</translation>
-    </message>
-    <message>
         <source>No prediction: %1</source>
         <translation>Keine Vorhersage: %1</translation>
     </message>
@@ -13567,10 +13610,6 @@ ab</translation>
     <message>
         <source>Valve dp %1</source>
         <translation>Ventil-Δp %1</translation>
-    </message>
-    <message>
-        <source>%1 is off the scale of %2; it runs from %3 to %4</source>
-        <translation>%1 liegt neben der Skala von %2; sie reicht von %3 bis %4</translation>
     </message>
     <message>
         <source>Pump %1 %2 at %3 %4, %5 % of full speed</source>

@@ -3800,10 +3800,6 @@
         <translation>la tabla no tiene ramales; dé al menos una fila</translation>
     </message>
     <message>
-        <source>the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)</source>
-        <translation>la tabla de consejos no cabe aquí; haga la ventana más alta o el texto más pequeño (Ctrl+-)</translation>
-    </message>
-    <message>
         <source>the tables of the file are not those of a workbook ({1}); keep it as it is and open a copy from before</source>
         <translation>las tablas del archivo no son las de un libro ({1}); déjelo como está y abra una copia anterior</translation>
     </message>
@@ -6299,6 +6295,26 @@
         <source>{1} {2w}, {3w}: the pump decision uses this one, speed {5} % of full speed takes it away (section {4})</source>
         <translation>{1} {2w}, {3w}: la que usa la decisión sobre la bomba, el {5} % de la velocidad plena la elimina (sección {4})</translation>
     </message>
+    <message>
+        <source>&quot;{1}&quot; is not a speed; type 0 to 120 % of rated</source>
+        <translation>«{1}» no es una velocidad; teclee de 0 a 120 % de la nominal</translation>
+    </message>
+    <message>
+        <source>no row is in hand; go to the row to remove first</source>
+        <translation>ninguna fila está elegida; vaya primero a la fila que quitará</translation>
+    </message>
+    <message>
+        <source>the row with {1} has no {2}; type it, or take the row out with its button</source>
+        <translation>a la fila con {1} le falta: {2}; tecléelo o quite la fila con su botón</translation>
+    </message>
+    <message>
+        <source>there is no table of advice here; do first what the page says</source>
+        <translation>aquí no hay tabla de consejos; haga primero lo que dice la página</translation>
+    </message>
+    <message>
+        <source>{1} is off the scale of {2}; type a setting from {3} to {4}</source>
+        <translation>{1} está fuera de la escala de {2}; teclee un ajuste de {3} a {4}</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6885,6 +6901,17 @@
     <message>
         <source>meter %1</source>
         <translation>medidor %1</translation>
+    </message>
+</context>
+<context>
+    <name>RowRemoval</name>
+    <message>
+        <source>This workbook can only be read here.</source>
+        <translation>Aquí este libro solo se puede leer.</translation>
+    </message>
+    <message>
+        <source>There is no row here to remove.</source>
+        <translation>Aquí no hay fila que quitar.</translation>
     </message>
 </context>
 <context>
@@ -8154,6 +8181,10 @@
     <message>
         <source>%1 %2 fully open, at setting %3.</source>
         <translation>%1 %2 totalmente abierta, con ajuste %3.</translation>
+    </message>
+    <message>
+        <source>No valve model yet: add one, or paste a table (Ctrl+V).</source>
+        <translation>Aún no hay modelo de válvula: añada uno o pegue una tabla (Ctrl+V).</translation>
     </message>
 </context>
 <context>
@@ -9668,6 +9699,10 @@
         <source>Up, Down scroll</source>
         <translation>Arriba, Abajo desplazar</translation>
     </message>
+    <message>
+        <source>Enter next cell</source>
+        <translation>Intro celda siguiente</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CountedRows</name>
@@ -10443,6 +10478,14 @@
     <message>
         <source>Remove Person</source>
         <translation>Quitar persona</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Lo que falta aquí</translation>
     </message>
 </context>
 <context>
@@ -11579,12 +11622,12 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Zonas</translation>
     </message>
     <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Ninguna obra abierta. Abra una o cree una nueva, en el menú Archivo.</translation>
-    </message>
-    <message>
         <source>Page of the pump</source>
         <translation>Página de la bomba</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
     </message>
 </context>
 <context>
@@ -11728,10 +11771,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Preparación y firma</translation>
     </message>
     <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Ninguna obra abierta. Abra una o cree una nueva, en el menú Archivo.</translation>
-    </message>
-    <message>
         <source>The loop is being learned; the pages follow.</source>
         <translation>Se aprende la red; las páginas siguen.</translation>
     </message>
@@ -11835,6 +11874,14 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>Not ready to sign yet</source>
         <translation>Aún no listo para firmar</translation>
     </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Lo que falta aquí</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -11928,10 +11975,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Nothing to review yet. Read and close a round on the place Walk (Alt+3).</source>
         <translation>Aún nada que revisar. Lea y cierre una ronda en Recorrido (Alt+3).</translation>
-    </message>
-    <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Ninguna obra abierta. Abra una o cree una nueva, en el menú Archivo.</translation>
     </message>
     <message>
         <source>Round %1, %2</source>
@@ -12034,6 +12077,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
             <numerusform>%n corregida</numerusform>
             <numerusform>%n corregidas</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
     </message>
 </context>
 <context>
@@ -13505,10 +13552,6 @@ objetivo</translation>
 <context>
     <name>ww::ui::system::WhatIfModel</name>
     <message>
-        <source>&quot;%1&quot; is not a speed; use 0 to 120 % of rated</source>
-        <translation>«%1» no es una velocidad; use de 0 a 120 % del nominal</translation>
-    </message>
-    <message>
         <source>No prediction: %1</source>
         <translation>Sin predicción: %1</translation>
     </message>
@@ -13567,10 +13610,6 @@ objetivo</translation>
     <message>
         <source>Valve dp %1</source>
         <translation>Δp de válvula %1</translation>
-    </message>
-    <message>
-        <source>%1 is off the scale of %2; it runs from %3 to %4</source>
-        <translation>%1 está fuera de la escala de %2; va de %3 a %4</translation>
     </message>
     <message>
         <source>Pump %1 %2 at %3 %4, %5 % of full speed</source>

@@ -3800,10 +3800,6 @@
         <translation>la table n’a pas de branches&#xa0;; donnez au moins une ligne</translation>
     </message>
     <message>
-        <source>the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)</source>
-        <translation>le tableau de conseil n’a pas de place ici&#xa0;; agrandissez la fenêtre ou réduisez le texte (Ctrl+-)</translation>
-    </message>
-    <message>
         <source>the tables of the file are not those of a workbook ({1}); keep it as it is and open a copy from before</source>
         <translation>les tables du fichier ne sont pas celles d’un classeur ({1})&#xa0;; gardez-le tel quel et ouvrez une copie antérieure</translation>
     </message>
@@ -6299,6 +6295,26 @@
         <source>{1} {2w}, {3w}: the pump decision uses this one, speed {5} % of full speed takes it away (section {4})</source>
         <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision sur la pompe, {5}&#xa0;% de la pleine vitesse la supprime (section {4})</translation>
     </message>
+    <message>
+        <source>&quot;{1}&quot; is not a speed; type 0 to 120 % of rated</source>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas une vitesse&#xa0;; tapez de 0 à 120&#xa0;% de la nominale</translation>
+    </message>
+    <message>
+        <source>no row is in hand; go to the row to remove first</source>
+        <translation>aucune ligne n’est choisie&#xa0;; allez d’abord à la ligne à retirer</translation>
+    </message>
+    <message>
+        <source>the row with {1} has no {2}; type it, or take the row out with its button</source>
+        <translation>la ligne avec {1} n’a pas&#xa0;: {2}&#xa0;; tapez-le, ou retirez la ligne avec son bouton</translation>
+    </message>
+    <message>
+        <source>there is no table of advice here; do first what the page says</source>
+        <translation>il n’y a pas de tableau de conseil ici&#xa0;; faites d’abord ce que dit la page</translation>
+    </message>
+    <message>
+        <source>{1} is off the scale of {2}; type a setting from {3} to {4}</source>
+        <translation>{1} est hors de l’échelle de {2}&#xa0;; tapez un réglage de {3} à {4}</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6885,6 +6901,17 @@
     <message>
         <source>meter %1</source>
         <translation>appareil %1</translation>
+    </message>
+</context>
+<context>
+    <name>RowRemoval</name>
+    <message>
+        <source>This workbook can only be read here.</source>
+        <translation>Ici, ce classeur ne peut être que lu.</translation>
+    </message>
+    <message>
+        <source>There is no row here to remove.</source>
+        <translation>Aucune ligne à retirer ici.</translation>
     </message>
 </context>
 <context>
@@ -8154,6 +8181,10 @@
     <message>
         <source>%1 %2 fully open, at setting %3.</source>
         <translation>%1 %2 ouverte en grand, au réglage %3.</translation>
+    </message>
+    <message>
+        <source>No valve model yet: add one, or paste a table (Ctrl+V).</source>
+        <translation>Aucun modèle de vanne&#xa0;: ajoutez-en un ou collez un tableau (Ctrl+V).</translation>
     </message>
 </context>
 <context>
@@ -9668,6 +9699,10 @@
         <source>Up, Down scroll</source>
         <translation>Haut, Bas défiler</translation>
     </message>
+    <message>
+        <source>Enter next cell</source>
+        <translation>Entrée case suivante</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CountedRows</name>
@@ -10443,6 +10478,14 @@
     <message>
         <source>Remove Person</source>
         <translation>Supprimer personne</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Ce qui manque ici</translation>
     </message>
 </context>
 <context>
@@ -11579,12 +11622,12 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Zones</translation>
     </message>
     <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Aucun chantier ouvert. Ouvrez-en un ou créez-en un, dans le menu Fichier.</translation>
-    </message>
-    <message>
         <source>Page of the pump</source>
         <translation>Page de la pompe</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
     </message>
 </context>
 <context>
@@ -11728,10 +11771,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Préparation et signature</translation>
     </message>
     <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Aucun chantier ouvert. Ouvrez-en un ou créez-en un, dans le menu Fichier.</translation>
-    </message>
-    <message>
         <source>The loop is being learned; the pages follow.</source>
         <translation>La boucle est en cours d’apprentissage&#xa0;; les pages suivent.</translation>
     </message>
@@ -11835,6 +11874,14 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>Not ready to sign yet</source>
         <translation>Pas encore prêt à signer</translation>
     </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Ce qui manque ici</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -11928,10 +11975,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Nothing to review yet. Read and close a round on the place Walk (Alt+3).</source>
         <translation>Rien à revoir encore. Mesurez et clôturez un passage dans Tournée (Alt+3).</translation>
-    </message>
-    <message>
-        <source>No job is open. Open one, or make a new job, in the menu File.</source>
-        <translation>Aucun chantier ouvert. Ouvrez-en un ou créez-en un, dans le menu Fichier.</translation>
     </message>
     <message>
         <source>Round %1, %2</source>
@@ -12034,6 +12077,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
             <numerusform>%n corrigée</numerusform>
             <numerusform>%n corrigées</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
     </message>
 </context>
 <context>
@@ -13505,10 +13552,6 @@ la cible</translation>
 <context>
     <name>ww::ui::system::WhatIfModel</name>
     <message>
-        <source>&quot;%1&quot; is not a speed; use 0 to 120 % of rated</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas une vitesse&#xa0;; prenez 0 à 120&#xa0;% du nominal</translation>
-    </message>
-    <message>
         <source>No prediction: %1</source>
         <translation>Pas de prédiction&#xa0;: %1</translation>
     </message>
@@ -13567,10 +13610,6 @@ la cible</translation>
     <message>
         <source>Valve dp %1</source>
         <translation>Δp de vanne %1</translation>
-    </message>
-    <message>
-        <source>%1 is off the scale of %2; it runs from %3 to %4</source>
-        <translation>%1 est hors de l’échelle de %2&#xa0;; elle va de %3 à %4</translation>
     </message>
     <message>
         <source>Pump %1 %2 at %3 %4, %5 % of full speed</source>
