@@ -227,10 +227,10 @@ void MainWindow::refreshCommands() {
     m_commands->advisedOrder->setEnabled(adjusting != nullptr && adjusting->isOrderChanged());
     m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk || place() == Review ||
                                       place() == System);
-    for (QAction* action :
-         {m_commands->readAgain, m_commands->doubtful, m_commands->cannotRead, m_commands->closeRound}) {
+    for (QAction* action : {m_commands->readAgain, m_commands->doubtful, m_commands->cannotRead}) {
         action->setEnabled(isRoundOpen);
     }
+    m_commands->closeRound->setEnabled(m_bridge.roundToCorrectOrNull() != nullptr);
     m_commands->notTurned->setEnabled(isRoundOpen &&
                                       m_bridge.openRoundOrNull()->kind == project::RoundKind::Adjusting);
     m_commands->note->setEnabled(isWritable && !m_bridge.project().branches().empty());

@@ -9,6 +9,7 @@
 #include "core/energy/best_point.h"
 #include "core/project/units.h"
 #include "core/pump_room/code_decision.h"
+#include "core/pump_room/speed_not_read.h"
 #include "core/pump_room/test_sheet.h"
 #include "core/quantity/measured.h"
 #include "core/quantity/shown_units.h"
@@ -155,13 +156,8 @@ class Decision {
             duty.isSpeedRead = duty.isSpeedRead && pump.speedRound == duty.roundNumber;
         }
         if (!duty.isSpeedRead) {
-            const std::string round = std::to_string(duty.roundNumber);
             m_out.findings.push_back(
-                duty.speedRound ? base::Fault{&kSpeedCarried,
-                                              firstPump().tag,
-                                              {round, quantity::percentDigits(duty.speedFraction.si(), 4),
-                                               std::to_string(*duty.speedRound)}}
-                                : base::Fault{&kSpeedNotRead, firstPump().tag, {round}});
+                speedNotRead(firstPump().tag, duty.roundNumber, duty.speedFraction, duty.speedRound));
         }
     }
 

@@ -91,13 +91,28 @@ bool isMarkedSuperseded(const EditedProject& edited, R before, const R& after) {
     return before == after;
 }
 
+/// Whether the only change is that a reading of a round that waits to be sent gets its first reason: a
+/// correction may be doubtful, and is explained like any other reading.
+template <AnyReading R>
+bool isExplained(const Round& round, R before, const R& after) {
+    if constexpr (std::same_as<R, Reading>) {
+        if (before.reason.empty() &&
+            (round.state == RoundState::Closed || round.state == RoundState::SentBack)) {
+            before.reason = after.reason;
+            return before == after;
+        }
+    }
+    return false;
+}
+
 template <AnyReading R>
 std::optional<Fault> readingPutRefusal(const EditedProject& edited, const R& reading) {
     const Project& project = edited.before();
     const R* before = readingTable(project, &reading).find(reading.id);
     if (before != nullptr) {
         const Round* earlier = project.rounds().find(before->round);
-        if (isLocked(earlier) && !(*before == reading) && !isMarkedSuperseded(edited, *before, reading)) {
+        if (isLocked(earlier) && !(*before == reading) && !isExplained(*earlier, *before, reading) &&
+            !isMarkedSuperseded(edited, *before, reading)) {
             return lockFault(kReadingLocked, edited.nameFor(reading), *earlier);
         }
         if (before->round == reading.round) {

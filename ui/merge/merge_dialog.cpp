@@ -11,6 +11,7 @@
 
 #include "ui/places/column_fit.h"
 #include "ui/text/conflict_text.h"
+#include "ui/text/format.h"
 #include "ui/theme/control_style.h"
 #include "ui/widgets/wrapped_choice.h"
 #include "ui/widgets/wrapped_head.h"
@@ -27,7 +28,7 @@ constexpr int kLeastTable = 160;
 /// Between two columns, and around what stands in a cell.
 constexpr int kLine = 2;
 
-/// "48.8 kPa — A. Fields, 14:00:00, M-1".
+/// "48.8 kPa — A. Fields, 2026-03-04 14:00, M-1".
 QString sideText(const QString& value, const std::string& person, const std::optional<base::Instant>& time,
                  const std::string& instrument) {
     QString text = value.isEmpty() ? QObject::tr("nothing") : value;
@@ -36,7 +37,7 @@ QString sideText(const QString& value, const std::string& person, const std::opt
         by << QString::fromStdString(person);
     }
     if (time) {
-        by << QString::fromStdString(time->timeOfDay());
+        by << text::timeOf(*time);
     }
     if (!instrument.empty()) {
         by << QString::fromStdString(instrument);

@@ -84,6 +84,28 @@ TEST_F(EditRules, closedRoundsTakeCorrectionsOnly) {
     }
 }
 
+TEST_F(EditRules, aReadingThatWaitsToBeSentTakesItsFirstReasonAlone) {
+    Reading plain = m_project.readings().at(m_ids.first);
+    plain.reason.clear();
+    m_project.put(plain);
+    Reading explained = plain;
+    explained.reason = "hoses reversed";
+    Reading changed = explained;
+    changed.note = "and a note";
+    for (const RoundState state : {RoundState::Closed, RoundState::SentBack}) {
+        setState(state);
+        EXPECT_EQ(putting({explained}), "");
+        EXPECT_EQ(putting({changed}), "reading_locked");
+    }
+    for (const RoundState state : {RoundState::Sent, RoundState::Accepted}) {
+        setState(state);
+        EXPECT_EQ(putting({explained}), "reading_locked");
+    }
+    setState(RoundState::Closed);
+    m_project.put(explained);
+    EXPECT_EQ(putting({plain}), "reading_locked") << "a reason stays";
+}
+
 TEST_F(EditRules, acceptedRoundsTakeNothing) {
     setState(RoundState::Accepted);
     EXPECT_EQ(putting({newReading()}), "accepted_round_locked");

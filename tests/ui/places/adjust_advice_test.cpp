@@ -5,10 +5,12 @@
 #include <cmath>
 
 #include "core/balancing/adjusting.h"
+#include "core/pump_room/speed_not_read.h"
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/adjust_desk.h"
 #include "ui/models/branch_roles.h"
 #include "ui/places/adjust/adjust_words.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
@@ -74,6 +76,14 @@ TEST_F(AdjustDesk, thePumpIsToldWithoutFiguresOfItsOwn) {
     EXPECT_TRUE(words.contains("Pump, Decision")) << words.toStdString();
     EXPECT_TRUE(words.contains("strainers and filters are clean")) << words.toStdString();
     EXPECT_FALSE(words.contains("at design flow, ")) << words.toStdString();
+}
+
+TEST_F(AdjustDesk, aSpeedThatWasNotReadIsSaidAtThePump) {
+    const auto speed = pump_room::speedNotRead(m_desk.project(), m_desk.bridge().assessment());
+    ASSERT_TRUE(speed) << "no round of this job reads one";
+    const QString words = place().advice()->words();
+    EXPECT_TRUE(words.contains("speed was read in round")) << words.toStdString();
+    EXPECT_TRUE(words.contains(text::text(*speed))) << words.toStdString();
 }
 
 TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {

@@ -4,6 +4,7 @@
 
 #include <QCheckBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <algorithm>
@@ -174,6 +175,34 @@ TEST(ReviewPlace, aRoundThatWasSentBackIsSentAgainOnceItsCommentsAreAnswered) {
     EXPECT_TRUE(send->isEnabled());
     send->click();
     EXPECT_EQ(desk.state(), RoundState::Sent);
+}
+
+TEST(ReviewPlace, aDoubtfulCorrectionIsGivenItsReasonBeforeTheRoundIsSentAgain) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.comment("B-03", "Meter zeroed?");
+    desk.button("Send Back")->click();
+    desk.actAs(false);
+    desk.window.findChild<CommentPanel*>()->findChild<QLineEdit*>()->setText("read anew");
+    desk.button("Answer")->click();
+    ASSERT_TRUE(desk.bridge().storeDp(desk.branch("B-03"), "-3.2").ok());
+    desk.window.commands().sendRound->trigger();
+    ASSERT_EQ(desk.state(), RoundState::SentBack) << "a doubt without a reason holds it";
+    ASSERT_TRUE(desk.window.commands().closeRound->isEnabled());
+    desk.key(Qt::Key_W, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::qWait(20);
+    auto* reason = support::named<QLineEdit>(desk.window, "Reason for B-03");
+    ASSERT_NE(reason, nullptr);
+    EXPECT_TRUE(reason->hasFocus());
+    for (const QPushButton* button : desk.window.walk()->findChildren<QPushButton*>()) {
+        EXPECT_FALSE(button->isVisible() && button->text().startsWith("Close Round"));
+    }
+    desk.enter("hoses reversed");
+    QTest::qWait(20);
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    ASSERT_TRUE(desk.bridge().redo().ok());
+    desk.window.commands().sendRound->trigger();
+    EXPECT_EQ(desk.state(), RoundState::Sent) << desk.window.notice().toStdString();
 }
 
 TEST(ReviewPlace, afterAnAnswerTheKeysStayInTheComments) {

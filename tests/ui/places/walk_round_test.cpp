@@ -202,6 +202,47 @@ TEST(WalkPlace, whatIsTypedIsStoredBeforeTheRoundIsClosed) {
     EXPECT_NE(support::named<QWidget>(desk.window, "Reason for B-02"), nullptr);
 }
 
+TEST(WalkPlace, aSurveyWithoutAReadinessListSaysWhereToMakeOne) {
+    DeskWindow desk({.terminals = 3, .hasSurvey = false}, false);
+    ASSERT_EQ(desk.project().readiness().size(), 0U);
+    desk.window.commands().newRound->trigger();
+    desk.key(Qt::Key_Return);
+    ASSERT_NE(desk.bridge().openRoundOrNull(), nullptr) << "it holds nothing up";
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    EXPECT_TRUE(desk.window.notice().contains("Job, Readiness")) << desk.window.notice().toStdString();
+}
+
+TEST(WalkPlace, aReadingOfAnotherDayIsShownWithItsDate) {
+    DeskWindow desk;
+    desk.enter("27.1");
+    const auto shown = [&] {
+        desk.window.walk()->showBranch(desk.project().branchTagged(walkTag(2))->id);
+        desk.window.walk()->showBranch(desk.project().branchTagged(walkTag(1))->id);
+        QTest::qWait(20);
+        return support::named<QLabel>(desk.window, "Reading as entered")->text();
+    };
+    EXPECT_FALSE(shown().contains("2026-03-02")) << shown().toStdString();
+    EXPECT_TRUE(shown().contains("10:0")) << shown().toStdString();
+    desk.clock.set("2026-03-03T09:00:00Z");
+    EXPECT_TRUE(shown().contains("2026-03-02 10:0")) << shown().toStdString();
+}
+
+TEST(WalkPlace, entersBeyondTheLastReadingCloseNoRound) {
+    DeskWindow desk({.terminals = 3});
+    for (const std::string& reading : support::walkReadings(desk.project())) {
+        desk.enter(QString::fromStdString(reading));
+    }
+    for (int i = 0; i < 6; ++i) {
+        desk.key(Qt::Key_Enter, Qt::KeypadModifier);
+        QTest::qWait(0);
+        EXPECT_NE(desk.bridge().openRoundOrNull(), nullptr) << "after Enter " << i + 1;
+    }
+    desk.key(Qt::Key_W, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::qWait(0);
+    desk.key(Qt::Key_Return);
+    EXPECT_EQ(desk.bridge().openRoundOrNull(), nullptr) << "asked for by its command it is one Enter away";
+}
+
 TEST(WalkPlace, whatIsRefusedKeepsTheRoundFromBeingClosed) {
     DeskWindow desk;
     desk.type("2.7.1");

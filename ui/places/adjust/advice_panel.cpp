@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/advice/advice_forms.h"
+#include "core/pump_room/speed_not_read.h"
 #include "ui/places/column_fit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
@@ -278,6 +279,9 @@ void AdvicePanel::showWords() {
     }
     if (advice.pump) {
         lines << pumpWords(*advice.pump);
+        if (const auto speed = pump_room::speedNotRead(m_bridge.project(), m_bridge.assessment())) {
+            lines << text::text(*speed);
+        }
     }
     if (picture->learned.fits != nullptr) {
         addSome(lines, picture->learned.faults);

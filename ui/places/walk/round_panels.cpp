@@ -18,6 +18,11 @@
 namespace ww::ui {
 namespace {
 
+constexpr base::MessageForm kNoReadinessList{"no_readiness_list",
+                                             "this survey begins without a readiness list; see that the loop "
+                                             "is clean, filled, vented and safe to run, "
+                                             "and note it: Job, Readiness, Take Usual List"};
+
 QLabel* head(QWidget* parent) {
     QLabel* label = panelTitle({}, parent);
     label->setWordWrap(true);
@@ -160,7 +165,11 @@ void OpenRoundPanel::open() {
     }
     m_override->clear();
     emit opened();
-    if (const auto overdue = overdueMeter(m_bridge)) {
+    // The meter that is overdue stands in the strip too, so this is said first.
+    const bool isSurvey = m_kind->currentData().toInt() == static_cast<int>(project::RoundKind::Survey);
+    if (isSurvey && m_bridge.project().readiness().empty()) {
+        emit m_bridge.messageRaised(base::Fault{&kNoReadinessList, {}, {}});
+    } else if (const auto overdue = overdueMeter(m_bridge)) {
         emit m_bridge.messageRaised(*overdue);
     }
 }
@@ -234,32 +243,38 @@ void CloseRoundPanel::listLater() {
     QMetaObject::invokeMethod(this, &CloseRoundPanel::list, Qt::QueuedConnection);
 }
 
-void CloseRoundPanel::begin() {
+void CloseRoundPanel::begin(bool isOutOfWalk) {
     list();
     if (m_close->isEnabled()) {
-        m_close->setFocus(Qt::OtherFocusReason);
+        (isOutOfWalk ? m_back : m_close)->setFocus(Qt::OtherFocusReason);
     } else if (auto* first = m_area->findChild<EntryField*>()) {
         first->setFocus(Qt::OtherFocusReason);
     }
 }
 
 void CloseRoundPanel::list() {
-    const project::Round* round = m_bridge.openRoundOrNull();
+    const project::Round* round = m_bridge.roundToCorrectOrNull();
     if (round == nullptr) {
         return;
     }
+    const bool isOpen = round->state == project::RoundState::Open;
     constexpr std::size_t kShown = 40;
     std::vector<balancing::Finding> items = balancing::openItems(m_bridge.project(), round->id);
     const std::vector<balancing::Finding> doubted = doubts(*round);
     m_close->setText(tr("Close Round %1").arg(round->number));
-    m_close->setEnabled(items.empty());
-    m_head->setText((!items.empty() ? tr("%n item(s) need a reading or a reason before round %1 is closed.",
-                                         nullptr, static_cast<int>(items.size()))
-                     : doubted.empty() ? tr("Round %1 has no open items.")
-                                       : tr("Round %1 can be closed; %n reading(s) do not fit the others.",
-                                            nullptr, static_cast<int>(doubted.size())))
-                        .arg(round->number));
-    const std::size_t notTurned = m_bridge.notTurned().size();
+    m_close->setEnabled(isOpen && items.empty());
+    m_close->setVisible(isOpen);
+    const int count = static_cast<int>(items.size());
+    m_head->setText(
+        (!items.empty() && !isOpen
+             ? tr("%n item(s) need a reading or a reason before round %1 is sent.", nullptr, count)
+         : !items.empty()
+             ? tr("%n item(s) need a reading or a reason before round %1 is closed.", nullptr, count)
+         : doubted.empty() || !isOpen ? tr("Round %1 has no open items.")
+                                      : tr("Round %1 can be closed; %n reading(s) do not fit the others.",
+                                           nullptr, static_cast<int>(doubted.size())))
+            .arg(round->number));
+    const std::size_t notTurned = isOpen ? m_bridge.notTurned().size() : 0;
     m_notTurned->setText(tr("Mark %n as Not Turned", nullptr, static_cast<int>(notTurned)));
     m_notTurned->setVisible(notTurned > 1);
     items.insert(items.end(), doubted.begin(), doubted.end());
@@ -287,7 +302,10 @@ void CloseRoundPanel::list() {
     m_area->setWidget(page);
     if (hadFocus) {
         auto* first = page->findChild<EntryField*>();
-        (first != nullptr ? static_cast<QWidget*>(first) : m_close)->setFocus(Qt::OtherFocusReason);
+        (first != nullptr ? static_cast<QWidget*>(first)
+         : isOpen         ? m_close
+                          : m_back)
+            ->setFocus(Qt::OtherFocusReason);
     }
     emit listed();
 }

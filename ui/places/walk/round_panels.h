@@ -49,15 +49,16 @@ class OpenRoundPanel : public QWidget {
 };
 
 /// What keeps the round from being closed, and what is looked at before it is, each with a field for its
-/// reason.
+/// reason. Of a round that is closed or was sent back: what keeps it from being sent.
 class CloseRoundPanel : public QWidget {
     Q_OBJECT
 
   public:
     CloseRoundPanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
     /// Lists the open items and, below them, the readings that do not fit the others; puts the keys on the
-    /// first item.
-    void begin();
+    /// first item. Where nothing is open they are on what closes the round, and with `isOutOfWalk`, after the
+    /// Enters of a walk, on the way back: one Enter too many must not close it.
+    void begin(bool isOutOfWalk);
     /// Whether nothing keeps the round from being closed.
     bool isReady() const { return m_close->isEnabled(); }
     /// Whether it offers one reason for all that nobody turned in an adjusting round.

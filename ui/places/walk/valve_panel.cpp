@@ -130,7 +130,7 @@ QString ValvePanel::readingText(const project::Reading* reading) const {
         parts << text::entered(reading->flow);
     }
     if (reading->time) {
-        parts << QString::fromStdString(reading->time->timeOfDay());
+        parts << text::timeOf(*reading->time, m_bridge.now());
     }
     const project::Instrument* meter =
         reading->instrument ? m_bridge.project().instruments().find(*reading->instrument) : nullptr;

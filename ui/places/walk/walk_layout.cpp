@@ -74,7 +74,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
     connect(&bridge, &WorkbookBridge::changed, this, &WalkPlace::countNotes);
     connect(&bridge, &WorkbookBridge::branchSelected, this, &WalkPlace::countNotes);
     connect(m_roundButton, &QPushButton::clicked, this,
-            [this] { m_bridge.openRoundOrNull() != nullptr ? beginClosing() : beginRound(); });
+            [this] { m_bridge.openRoundOrNull() != nullptr ? listOpenItems(true) : beginRound(); });
     connect(m_grid, &EntryTable::refusalChanged, this, &WalkPlace::hintChanged);
     connect(m_grid, &EntryTable::editChanged, this, &WalkPlace::typedChanged);
     connect(m_grid, &EntryTable::offerWaits, this, &WalkPlace::tellOffered);

@@ -5,6 +5,7 @@
 
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
+#include "core/balancing/walk_progress.h"
 #include "ui/charts/chart_view.h"
 #include "ui/places/reading_fix.h"
 #include "ui/text/format.h"
@@ -286,12 +287,19 @@ void WalkPlace::beginRound() {
 }
 
 void WalkPlace::beginClosing() {
-    if (m_bridge.openRoundOrNull() == nullptr) {
+    listOpenItems(false);
+}
+
+void WalkPlace::listOpenItems(bool isOutOfWalk) {
+    // A correction may be doubtful too: without a reason its round could not be sent.
+    const project::Round* round = m_bridge.roundToCorrectOrNull();
+    if (round == nullptr || (round->state != project::RoundState::Open &&
+                             balancing::openItems(m_bridge.project(), round->id).empty())) {
         emit m_bridge.messageRaised(base::Fault{&kNoRoundOpen, {}, {}});
         return;
     }
     showPanel(closing());
-    m_closing->begin();
+    m_closing->begin(isOutOfWalk);
 }
 
 void WalkPlace::markNotTurned() {

@@ -124,6 +124,8 @@ class WalkPlace : public QWidget {
     NotePanel* notes();
     OpenRoundPanel* opening();
     CloseRoundPanel* closing();
+    /// The panel that closes the round; `isOutOfWalk` as in CloseRoundPanel::begin.
+    void listOpenItems(bool isOutOfWalk);
     void countNotes();
     charts::ChartView* convergence();
     /// Puts the parts where the grid or the card, and the panel shown, want them.
