@@ -6315,6 +6315,10 @@
         <source>{1} is off the scale of {2}; type a setting from {3} to {4}</source>
         <translation>{1} liegt außerhalb der Skala von {2}; eine Einstellung von {3} bis {4} eintippen</translation>
     </message>
+    <message>
+        <source>this survey begins without a readiness list; see that the loop is clean, filled, vented and safe to run, and note it: Job, Readiness, Take Usual List</source>
+        <translation>diese Aufnahme beginnt ohne Bereitschaftsliste; sehen Sie nach, dass der Kreislauf sauber, gefüllt, entlüftet und sicher zu betreiben ist, und notieren Sie es: Auftrag, Bereitschaft, Übliche Liste nehmen</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -9114,6 +9118,13 @@
         <translation>
             <numerusform>%n als nicht gedreht vermerken</numerusform>
             <numerusform>%n als nicht gedreht vermerken</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) need a reading or a reason before round %1 is sent.</source>
+        <translation>
+            <numerusform>%n Punkt braucht eine Ablesung oder einen Grund, bevor Runde %1 gesendet wird.</numerusform>
+            <numerusform>%n Punkte brauchen eine Ablesung oder einen Grund, bevor Runde %1 gesendet wird.</numerusform>
         </translation>
     </message>
 </context>

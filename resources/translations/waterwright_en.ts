@@ -44,6 +44,13 @@
             <numerusform>Mark %n as Not Turned</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n item(s) need a reading or a reason before round %1 is sent.</source>
+        <translation>
+            <numerusform>%n item needs a reading or a reason before round %1 is sent.</numerusform>
+            <numerusform>%n items need a reading or a reason before round %1 is sent.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>

@@ -6315,6 +6315,10 @@
         <source>{1} is off the scale of {2}; type a setting from {3} to {4}</source>
         <translation>{1} está fuera de la escala de {2}; teclee un ajuste de {3} a {4}</translation>
     </message>
+    <message>
+        <source>this survey begins without a readiness list; see that the loop is clean, filled, vented and safe to run, and note it: Job, Readiness, Take Usual List</source>
+        <translation>este levantamiento empieza sin lista de preparación; vea que la red esté limpia, llena, purgada y segura para funcionar, y anótelo: Obra, Preparación, Tomar la lista usual</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -9114,6 +9118,13 @@
         <translation>
             <numerusform>Anotar %n como no girada</numerusform>
             <numerusform>Anotar %n como no giradas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) need a reading or a reason before round %1 is sent.</source>
+        <translation>
+            <numerusform>%n punto necesita una lectura o un motivo antes de enviar la ronda %1.</numerusform>
+            <numerusform>%n puntos necesitan una lectura o un motivo antes de enviar la ronda %1.</numerusform>
         </translation>
     </message>
 </context>

@@ -6315,6 +6315,10 @@
         <source>{1} is off the scale of {2}; type a setting from {3} to {4}</source>
         <translation>{1} est hors de l’échelle de {2}&#xa0;; tapez un réglage de {3} à {4}</translation>
     </message>
+    <message>
+        <source>this survey begins without a readiness list; see that the loop is clean, filled, vented and safe to run, and note it: Job, Readiness, Take Usual List</source>
+        <translation>ce relevé commence sans liste de préparation&#xa0;; voyez que la boucle est propre, remplie, purgée et sûre à exploiter, et notez-le&#xa0;: Chantier, Préparation, Prendre la liste usuelle</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -9114,6 +9118,13 @@
         <translation>
             <numerusform>Noter %n non manœuvrée</numerusform>
             <numerusform>Noter %n non manœuvrées</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) need a reading or a reason before round %1 is sent.</source>
+        <translation>
+            <numerusform>%n point demande une mesure ou un motif avant l’envoi du passage %1.</numerusform>
+            <numerusform>%n points demandent une mesure ou un motif avant l’envoi du passage %1.</numerusform>
         </translation>
     </message>
 </context>
