@@ -1,22 +1,29 @@
 // What a person waits for in a big job: each page shown for the first time and again, the grid scrolled and
-// the cell moved, against a small job. Prints figures; judges nothing. On the screen that QT_QPA_PLATFORM
+// the cell moved, a table of readings imported, taken back and merged, tables written and read, against a
+// small job. Prints figures; judges nothing. On the screen that QT_QPA_PLATFORM
 // names.
 //
 //   big_job_bench [TERMINALS [ROUNDS]]      10000 and 10 unless said otherwise
 
 #include <QApplication>
 #include <QKeyEvent>
+#include <QPushButton>
 #include <chrono>
 #include <cstdio>
+#include <fstream>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "core/exchange/job_folder.h"
 #include "tests/support/counting_ids.h"
 #include "tests/support/fixed_clock.h"
 #include "tests/support/temporary_folder.h"
 #include "tests/support/walk_job.h"
 #include "tests/ui/support/each_page.h"
+#include "ui/import/import_dialog.h"
+#include "ui/job_files.h"
 #include "ui/main_window.h"
 #include "ui/places/walk/walk_place.h"
 
@@ -57,6 +64,60 @@ Waits throughAllPages(ui::MainWindow& window) {
     return waits;
 }
 
+/// A reading of every branch, as a table that a meter wrote.
+void writeReadings(const project::Project& project, const std::string& file) {
+    std::ofstream table(file);
+    table << "tag,dp[kPa]\n";
+    int row = 0;
+    for (const project::Branch& branch : project.branches()) {
+        table << branch.tag << ',' << 10 + row++ % 90 << ".5\n";
+    }
+}
+
+/// Many rows that change at once.
+void waitForManyRows(ui::MainWindow& window, ui::Preferences& preferences,
+                     const support::TemporaryFolder& folder, Waits& all) {
+    ui::WorkbookBridge& bridge = window.bridge();
+    const std::string table = folder.file("readings.csv");
+    writeReadings(bridge.project(), table);
+    std::optional<ui::ImportDialog> dialog;
+    all.emplace_back("import: the file read, its columns shown", waited_ms([&] {
+                         auto source = ui::readImportSource(QString::fromStdString(table));
+                         dialog.emplace(bridge, preferences, std::move(source).value(), "readings.csv",
+                                        &window);
+                         dialog->show();
+                     }));
+    all.emplace_back("import: the rows shown", waited_ms([&] { dialog->goOn(); }));
+    all.emplace_back("import: rows with faults left out", waited_ms([&] {
+                         for (auto* button : dialog->findChildren<QPushButton*>()) {
+                             if (button->isVisible() && button->text().remove('&').startsWith("Leave Out")) {
+                                 button->click();
+                             }
+                         }
+                     }));
+    const int before = bridge.storedCount();
+    all.emplace_back("import: stored", waited_ms([&] { dialog->goOn(); }));
+    dialog.reset();
+    if (bridge.storedCount() == before) {
+        std::fprintf(stderr, "nothing was imported\n");
+    }
+    const QString copy = QString::fromStdString(folder.file("copy.wwj"));
+    all.emplace_back("a copy saved", waited_ms([&] { static_cast<void>(bridge.saveCopy(copy)); }));
+    all.emplace_back("the import undone", waited_ms([&] { static_cast<void>(bridge.undo()); }));
+    all.emplace_back("the import redone", waited_ms([&] { static_cast<void>(bridge.redo()); }));
+    all.emplace_back("the import undone again", waited_ms([&] { static_cast<void>(bridge.undo()); }));
+    all.emplace_back("the copy merged", waited_ms([&] { static_cast<void>(bridge.merge(copy)); }));
+    const std::string tables = folder.file("tables");
+    all.emplace_back("tables written", waited_ms([&] {
+                         static_cast<void>(exchange::writeJobFolder(bridge.project(), tables));
+                     }));
+    bridge.close();
+    all.emplace_back("a new job from these tables", waited_ms([&] {
+                         ui::createFromTables(&window, bridge, QString::fromStdString(tables),
+                                              QString::fromStdString(folder.file("new.wwj")));
+                     }));
+}
+
 Waits waitsIn(int terminals, int rounds) {
     const support::TemporaryFolder folder;
     support::FixedClock clock{"2026-03-02T10:00:00Z"};
@@ -94,6 +155,7 @@ Waits waitsIn(int terminals, int rounds) {
     for (const auto& [page, wait] : throughAllPages(window)) {
         all.emplace_back("after a new round: " + page, wait);
     }
+    waitForManyRows(window, preferences, folder, all);
     return all;
 }
 
