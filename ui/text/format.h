@@ -34,11 +34,14 @@ QString percent(quantity::Ratio ratio);
 QString ofTarget(quantity::Ratio ratio, const project::Project& project);
 /// Terminals on share of all, "3/12"; a dash where no share is known.
 QString onShare(const balancing::ShareCount& count);
-/// What was entered: "52.7 kPa"; nothing entered gives "".
+/// What was entered: "52.7 kPa", of a plain number "0.82"; nothing entered gives "".
 template <class Q>
 QString entered(const std::optional<quantity::Measured<Q>>& value) {
-    return value ? QString::fromStdString(value->digits.text()) + QChar(0xA0) + text::symbol(value->unit)
-                 : QString();
+    if (!value) {
+        return {};
+    }
+    const QString digits = QString::fromStdString(value->digits.text());
+    return value->unit == quantity::Unit::One ? digits : digits + QChar(0xA0) + text::symbol(value->unit);
 }
 
 /// The time of day of a moment, "14:02"; with the date before it, "2026-03-04 14:02", where that is another

@@ -121,6 +121,22 @@ TEST_F(AdjustDesk, holdsAndGoesToTheNextOfTheWorkingOrder) {
     EXPECT_EQ(newest()->branch, *second);
 }
 
+// A round that was read in Walk has no tries: what fits there is left, and the way goes on.
+TEST_F(AdjustDesk, whatWasReadInAWalkAndFitsIsLeftForTheNext) {
+    ASSERT_TRUE(m_desk.bridge().openRound(project::RoundKind::Adjusting).ok());
+    ASSERT_TRUE(place().valve().row().has_value());
+    const QString aim = QString::number(place().valve().row()->dp.si() / 1000, 'f', 2);
+    ASSERT_TRUE(m_desk.bridge().storeDp(idOf("T-01"), aim).ok());
+    settle();
+    ASSERT_EQ(place().valve().branch(), idOf("T-01"));
+    ASSERT_EQ(place().valve().word(), balancing::AimWord::Hold);
+    const std::size_t stored = m_desk.project().readings().size();
+    place().holdAndNext();
+    EXPECT_NE(place().valve().branch(), idOf("T-01"));
+    EXPECT_FALSE(m_desk.window.notice().contains("nothing was read")) << m_desk.window.notice().toStdString();
+    EXPECT_EQ(m_desk.project().readings().size(), stored);
+}
+
 TEST_F(AdjustDesk, readsTheReferenceOnceAndReturns) {
     place().readReference();
     m_desk.enter("22.2");

@@ -2,10 +2,12 @@
 // that has no table.
 #include <gtest/gtest.h>
 
+#include <QLabel>
 #include <QPushButton>
 
 #include "tests/ui/support/desk_window.h"
 #include "ui/places/system/system_place.h"
+#include "ui/text/format.h"
 
 namespace ww::ui {
 namespace {
@@ -44,6 +46,29 @@ TEST(SystemPlace, buttonsZoomTheDiagramAndFitIt) {
     place.toggleTable();
     EXPECT_FALSE(larger->isVisible()) << "nothing to zoom where the table stands alone";
     EXPECT_FALSE(place.key()->isVisible());
+}
+
+// The sums are those of the rows above them, also where the last round was closed before a branch came.
+TEST(SystemPlace, theSumsAreOfTheDesignAsItStands) {
+    support::DeskWindow desk({.terminals = 3}, false);
+    const auto* place = desk.window.findChild<SystemPlace*>();
+    desk.window.showPlace(MainWindow::System);
+    const project::Branch before = *desk.project().branchTagged("B-01");
+    project::Branch added = before;
+    added.id = desk.ids.next();
+    added.tag = "B-99";
+    ASSERT_TRUE(desk.bridge().apply({"branch", {added}, {}, true}).ok());
+    quantity::VolumeFlow total;
+    for (const std::size_t terminal : desk.project().tree().terminals()) {
+        total += project::designFlows(desk.project())[terminal];
+    }
+    bool isTold = false;
+    for (const QLabel* label : place->findChildren<QLabel*>()) {
+        const QString words = label->text();
+        isTold = isTold || (words.contains("4 terminals") && words.contains("<b>100.0 %</b>") &&
+                            words.contains("<b>" + text::flow(total, desk.project())));
+    }
+    EXPECT_TRUE(isTold);
 }
 
 TEST(SystemPlace, showGoesToTheFirstTerminalWithoutAValveTable) {

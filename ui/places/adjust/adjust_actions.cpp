@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/balancing/adjusting.h"
 #include "core/balancing/walk_progress.h"
 #include "core/project/review.h"
 #include "ui/models/branch_finder.h"
@@ -283,8 +284,15 @@ void AdjustPlace::holdAndNext() {
         return;
     }
     if (m_field->text().trimmed().isEmpty() || m_what != TypedDp::Try) {
-        if (!m_field->commit() ||
-            !m_bridge.tell(holdTyped(m_bridge, *m_valve.branch(), m_valve.settingText(m_valve.setting())))) {
+        if (!m_field->commit()) {
+            return;
+        }
+        const base::Outcome held =
+            holdTyped(m_bridge, *m_valve.branch(), m_valve.settingText(m_valve.setting()));
+        // What was read in a walk and fits is left as it is: no try of it is there to hold.
+        const bool isLeft = !held && held.fault().is(balancing::kNotTriedHere) && m_valve.last() &&
+                            m_valve.word() == balancing::AimWord::Hold;
+        if (!isLeft && !m_bridge.tell(held)) {
             return;
         }
     } else {
@@ -311,6 +319,11 @@ void AdjustPlace::holdAndNext() {
         emit m_bridge.messageRaised(against);
     } else if (!following) {
         m_bridge.tell(allHeld());
+        // The place Walk begins where it is wanted.
+        if (const auto& unread = m_bridge.walkProgress().unread;
+            m_bridge.openRoundOrNull() != nullptr && !unread.empty()) {
+            showBranch(unread.front());
+        }
     }
 }
 

@@ -102,6 +102,10 @@ QString tryWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const QString setting = settingWords(valve, proposed.setting);
     const QString lands = dpWithUnit(bridge, proposed.lands);
     const QString aim = dpWithUnit(bridge, proposed.aim);
+    if (!proposed.basis && !valve.isAdviceReady()) {
+        return AdjustText::tr("Try %1, a first guess while the advice is not ready: aim %2 now.")
+            .arg(setting, aim);
+    }
     if (!proposed.basis) {
         return AdjustText::tr("Try %1, as advised: aim %2 now, %3 once all valves are set.")
             .arg(setting, aim, dpWithUnit(bridge, valve.advised()->dp));

@@ -228,6 +228,10 @@ const balancing::SettingAdvice* ValveInHand::advised() const {
     return found != settings.end() && balancing::namesSetting(*found) ? &*found : nullptr;
 }
 
+bool ValveInHand::isAdviceReady() const {
+    return advice() != nullptr && advice()->status != balancing::AdviceStatus::NotReady;
+}
+
 bool ValveInHand::isAsAdvised() const {
     return advised() != nullptr && balancing::standsAt(*advised(), m_setting);
 }

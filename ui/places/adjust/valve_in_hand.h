@@ -83,6 +83,8 @@ class ValveInHand {
     const std::optional<balancing::ProposedSetting>& proposed() const { return m_proposed; }
     /// What the advice says of this valve; null where it says nothing.
     const balancing::SettingAdvice* advised() const;
+    /// Whether what is advised may be taken: advice that is not ready is a first guess.
+    bool isAdviceReady() const;
     /// Whether the valve stands in hand where it is advised to.
     bool isAsAdvised() const;
     /// The head available here as the others stand; nothing where nothing tells it.

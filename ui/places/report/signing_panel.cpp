@@ -21,7 +21,9 @@
 namespace ww::ui {
 namespace {
 
-constexpr const char* kKeyFilter = "Keys (*.p12 *.pfx)";
+QString keyFilter() {
+    return SigningPanel::tr("Keys (*.p12 *.pfx)");
+}
 
 /// A key is some kilobytes; anything far larger is another file.
 constexpr qint64 kMostKey = 1024 * 1024;
@@ -147,8 +149,8 @@ void SigningPanel::tell(const QString& words, bool isGood) {
 }
 
 void SigningPanel::chooseKey() {
-    const QString file = QFileDialog::getOpenFileName(
-        this, tr("Choose the Key File"), QFileInfo(m_key->text()).absolutePath(), tr(kKeyFilter));
+    const QString file = QFileDialog::getOpenFileName(this, tr("Choose the Key File"),
+                                                      QFileInfo(m_key->text()).absolutePath(), keyFilter());
     if (!file.isEmpty()) {
         setKeyFile(file);
         m_passphrase->setFocus();
@@ -270,7 +272,7 @@ base::Outcome SigningPanel::signInto(const std::filesystem::path& file) {
         return done.fault();
     }
     QString words = tr("Signed by %1 as %2: %3")
-                        .arg(QString::fromStdString(done->signer), QString::fromStdString(done->role),
+                        .arg(QString::fromStdString(done->signer), text::term(done->role),
                              QString::fromStdString(file.string()));
     if (done->isSelfMade) {
         words += '\n' + tr("The certificate is self-made: nobody else vouches for the name.");
@@ -291,7 +293,7 @@ void SigningPanel::askCertificate() {
     const QString proposal = QFileInfo(m_bridge.file()).absolutePath() + '/' +
                              QString::fromStdString(dialog.who().name).simplified().replace('/', '-') +
                              ".p12";
-    const QString file = QFileDialog::getSaveFileName(this, tr("Keep the Key"), proposal, tr(kKeyFilter),
+    const QString file = QFileDialog::getSaveFileName(this, tr("Keep the Key"), proposal, keyFilter(),
                                                       nullptr, QFileDialog::DontConfirmOverwrite);
     if (!file.isEmpty()) {
         // The panel itself says what came of it.

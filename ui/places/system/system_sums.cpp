@@ -11,18 +11,23 @@ void SystemPlace::refreshSums() {
         return;
     }
     const project::Project& project = m_bridge.project();
-    const balancing::Assessment& all = m_bridge.assessment();
-    quantity::Ratio shares;
+    // Of the design as it stands, like the rows above: a closed round is judged by that of then.
+    const std::vector<quantity::VolumeFlow> designs = project::designFlows(project);
+    quantity::VolumeFlow total;
     int withoutTable = 0;
     for (const std::size_t terminal : project.tree().terminals()) {
-        shares += all.branches[terminal].targetShare;
+        total += designs[terminal];
         withoutTable += project.characteristicOf(project.branches()[terminal]) == nullptr ? 1 : 0;
     }
     m_showWithout->setVisible(withoutTable > 0);
     const QString gap = QStringLiteral("&nbsp;&nbsp;&nbsp;&nbsp; ");
-    QString words = tr("%n terminal(s)", nullptr, static_cast<int>(all.terminalCount)) + gap +
+    quantity::Ratio shares;
+    for (const std::size_t terminal : project.tree().terminals()) {
+        shares += quantity::Ratio::si(total.si() > 0 ? designs[terminal] / total : 0);
+    }
+    QString words = tr("%n terminal(s)", nullptr, static_cast<int>(project.tree().terminals().size())) + gap +
                     tr("sum of design <b>%1 %2</b>")
-                        .arg(text::flow(all.totalDesign, project), text::symbol(text::flowUnit(project))) +
+                        .arg(text::flow(total, project), text::symbol(text::flowUnit(project))) +
                     gap + tr("target shares add to <b>%1 %</b>").arg(text::percent(shares));
     if (withoutTable > 0) {
         words += gap + tr("%n terminal(s) without a valve table", nullptr, withoutTable);
