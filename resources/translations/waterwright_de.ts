@@ -219,6 +219,10 @@
         <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
         <translation>Auf %1 drehen (Strg+Umschalt+T) und ablesen, dann eine Schlussrunde ablesen: sie zeigt, ob der Schlechtpunktkreis nachgewiesen ist.</translation>
     </message>
+    <message>
+        <source>Try %1, a first guess while the advice is not ready: aim %2 now.</source>
+        <translation>%1 versuchen, eine erste Schätzung, solange der Rat nicht bereit ist: Ziel jetzt %2.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -12369,6 +12373,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Still to do before signing: %1</source>
         <translation>Vor dem Signieren noch zu tun: %1</translation>
+    </message>
+    <message>
+        <source>Keys (*.p12 *.pfx)</source>
+        <translation>Schlüssel (*.p12 *.pfx)</translation>
     </message>
 </context>
 <context>

@@ -219,6 +219,10 @@
         <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
         <translation>Gírela a %1 (Ctrl+Mayús+T) y léala; luego lea una ronda final: dice si el circuito más desfavorable queda demostrado.</translation>
     </message>
+    <message>
+        <source>Try %1, a first guess while the advice is not ready: aim %2 now.</source>
+        <translation>Pruebe %1, una primera estimación mientras el consejo no está listo: meta %2 ahora.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -12369,6 +12373,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Still to do before signing: %1</source>
         <translation>Falta antes de firmar: %1</translation>
+    </message>
+    <message>
+        <source>Keys (*.p12 *.pfx)</source>
+        <translation>Claves (*.p12 *.pfx)</translation>
     </message>
 </context>
 <context>

@@ -219,6 +219,10 @@
         <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
         <translation>Tournez-la à&#xa0;%1 (Ctrl+Maj+T) et mesurez-la, puis faites un passage final&#xa0;: il dit si le circuit défavorisé est prouvé.</translation>
     </message>
+    <message>
+        <source>Try %1, a first guess while the advice is not ready: aim %2 now.</source>
+        <translation>Essayez %1, première estimation tant que le conseil n’est pas prêt&#xa0;: visée %2 maintenant.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -12369,6 +12373,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Still to do before signing: %1</source>
         <translation>Reste à faire avant de signer&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Keys (*.p12 *.pfx)</source>
+        <translation>Clés (*.p12 *.pfx)</translation>
     </message>
 </context>
 <context>
