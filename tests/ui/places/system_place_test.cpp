@@ -51,8 +51,9 @@ TEST(SystemPlace, buttonsZoomTheDiagramAndFitIt) {
 // The sums are those of the rows above them, also where the last round was closed before a branch came.
 TEST(SystemPlace, theSumsAreOfTheDesignAsItStands) {
     support::DeskWindow desk({.terminals = 3}, false);
-    const auto* place = desk.window.findChild<SystemPlace*>();
     desk.window.showPlace(MainWindow::System);
+    const auto* place = desk.window.findChild<SystemPlace*>();
+    ASSERT_NE(place, nullptr);
     const project::Branch before = *desk.project().branchTagged("B-01");
     project::Branch added = before;
     added.id = desk.ids.next();

@@ -319,11 +319,6 @@ void AdjustPlace::holdAndNext() {
         emit m_bridge.messageRaised(against);
     } else if (!following) {
         m_bridge.tell(allHeld());
-        // The place Walk begins where it is wanted.
-        if (const auto& unread = m_bridge.walkProgress().unread;
-            m_bridge.openRoundOrNull() != nullptr && !unread.empty()) {
-            showBranch(unread.front());
-        }
     }
 }
 
