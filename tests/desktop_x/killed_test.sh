@@ -8,38 +8,11 @@ source="$2"
 source "$source/tests/desktop_x/screen.sh" "$1"
 start_screen
 
-# The dp values of the first round of file $1, in the order they were read, on one line.
-readings() {
-    rm -rf "$work/tables"
-    "$program" export "$1" --csv "$work/tables" >/dev/null || fail "no export"
-    awk -F, 'NR == 1 { for (i = 1; i <= NF; ++i) if ($i ~ /^dp/) d = i; next }
-             $d != "" { printf "%s%s", n++ ? " " : "", $d }' "$work/tables/readings.csv"
-}
-
-# Types one reading after the other, each with Enter.
-read_valves() {
-    local value keys=()
-    for value in "$@"; do
-        # shellcheck disable=SC2207
-        keys+=($(sed 's/./& /g; s/[.]/period/' <<<"$value") Return)
-    done
-    xdotool key --delay 20 "${keys[@]}"
-}
-
 # Ends the program from one moment to the next.
 kill_program() {
     sleep 1
     kill -9 "$pid"
     wait "$pid" 2>/dev/null || true
-}
-
-# Expects the job on the screen, alone: no dialog, no second window.
-expect_job() {
-    local name windows
-    name="$(xdotool getwindowname "$window")"
-    [[ $name == *"Round 1"* ]] || fail "$1: the window is called '$name'"
-    windows="$(xdotool search --onlyvisible --class waterwright | wc -l)"
-    ((windows == 1)) || fail "$1: $windows windows instead of one"
 }
 
 # Kills twice; starts again with the arguments that follow the name $1 of the file. Key $2 answers the value that was

@@ -64,3 +64,30 @@ start_program() {
     xdotool windowactivate --sync "$window"
     sleep 1
 }
+
+# The dp values of the first round of file $1, in the order they were read, on one line.
+readings() {
+    rm -rf "$work/tables"
+    "$program" export "$1" --csv "$work/tables" >/dev/null || fail "no export"
+    awk -F, 'NR == 1 { for (i = 1; i <= NF; ++i) if ($i ~ /^dp/) d = i; next }
+             $d != "" { printf "%s%s", n++ ? " " : "", $d }' "$work/tables/readings.csv"
+}
+
+# Types one reading after the other, each with Enter.
+read_valves() {
+    local value keys=()
+    for value in "$@"; do
+        # shellcheck disable=SC2207
+        keys+=($(sed 's/./& /g; s/[.]/period/' <<<"$value") Return)
+    done
+    xdotool key --delay 20 "${keys[@]}"
+}
+
+# Expects the job on the screen, alone: no dialog, no second window.
+expect_job() {
+    local name windows
+    name="$(xdotool getwindowname "$window")"
+    [[ $name == *"Round 1"* ]] || fail "$1: the window is called '$name'"
+    windows="$(xdotool search --onlyvisible --class waterwright | wc -l)"
+    ((windows == 1)) || fail "$1: $windows windows instead of one"
+}

@@ -1,0 +1,67 @@
+#!/usr/bin/env bash
+# Kills the program within a tenth of a second of Enter, twenty times running, each time a little later: a reading that
+# the screen had taken (another valve is in hand) is there when the job is opened again, whole, and so is every one
+# before it; nothing is asked.
+#
+#   killed_at_enter_test.sh PROGRAM SOURCE_FOLDER
+runs=20
+longest_ms=100
+source="$2"
+source "$source/tests/desktop_x/screen.sh" "$1"
+start_screen
+
+# The pixels of the window, into file $1. Those of a program that is stopped stay on the screen.
+picture() { import -window "$window" -depth 8 "rgb:$1"; }
+
+# Whether the pictures of before and after Enter differ by more than a cursor that blinks.
+is_acknowledged() {
+    local differing
+    differing="$(cmp -l "$work/typed.rgb" "$work/entered.rgb" | wc -l)"
+    ((differing > 2000))
+}
+
+job="$work/job.wwj"
+make_job "$job"
+start_program "$program" "$job"
+xdotool key ctrl+shift+n
+sleep 1
+xdotool key Return
+sleep 1
+stored=()
+acknowledged=0
+for ((run = 0; run < runs; ++run)); do
+    value="$((20 + run)).5"
+    # shellcheck disable=SC2046
+    xdotool key --delay 10 $(sed 's/./& /g; s/[.]/period/' <<<"$value")
+    sleep 0.3
+    picture "$work/typed.rgb"
+    xdotool key Return
+    sleep "$(awk -v r="$run" -v n="$runs" -v ms="$longest_ms" 'BEGIN { print r * ms / (n - 1) / 1000 }')"
+    kill -STOP "$pid"
+    picture "$work/entered.rgb"
+    kill -9 "$pid"
+    wait "$pid" 2>/dev/null || true
+    before="${stored[*]}"
+    with="${before:+$before }$value"
+    if is_acknowledged; then
+        acknowledged=$((acknowledged + 1))
+        [[ $(readings "$job") == "$with" ]] || fail "run $run: the screen had taken $value; stored: $(readings "$job")"
+        stored+=("$value")
+    else
+        case "$(readings "$job")" in
+            "$before") ;;
+            "$with") stored+=("$value") ;;
+            *) fail "run $run: killed before $value was taken; stored: $(readings "$job")" ;;
+        esac
+    fi
+    start_program "$program" "$job"
+    expect_job "run $run"
+    xdotool key alt+3
+    # What was typed and not taken stands in its cell.
+    xdotool key Escape
+    sleep 0.3
+done
+((acknowledged >= 5)) || fail "only $acknowledged of $runs readings were taken within $longest_ms ms"
+xdotool key ctrl+q
+wait "$pid" || fail "the program did not end well"
+echo "$acknowledged of $runs readings had been taken when the program was killed, and all of them are there"
