@@ -13,12 +13,13 @@
 
 namespace ww::support {
 
-/// Made empty by the constructor below the system's folder for temporary files, under a name that nobody else
-/// has; removed by the destructor. Throws where the disk refuses: then no test can run.
+/// Made empty by the constructor below a folder, that of the system for temporary files unless another is
+/// given, under a name that nobody else has; removed by the destructor. Throws where the disk refuses: then
+/// no test can run.
 class TemporaryFolder {
   public:
-    TemporaryFolder() {
-        std::string pattern = (std::filesystem::temp_directory_path() / "waterwright_XXXXXX").string();
+    explicit TemporaryFolder(const std::filesystem::path& below = std::filesystem::temp_directory_path()) {
+        std::string pattern = (below / "waterwright_XXXXXX").string();
         if (::mkdtemp(pattern.data()) == nullptr) {
             throw std::runtime_error("no temporary folder could be made at " + pattern);
         }

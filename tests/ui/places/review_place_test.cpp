@@ -14,7 +14,6 @@
 #include "core/balancing/share_count.h"
 #include "core/balancing/walk_forms.h"
 #include "core/project/review.h"
-#include "tests/support/full_disk.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/pump_rig.h"
 #include "tests/ui/support/review_desk.h"
@@ -272,40 +271,6 @@ TEST(Review, showsHowTheSharesCameTogether) {
         isSaid = isSaid || label->text().startsWith("Spread, %: R1 ");
     }
     EXPECT_TRUE(isSaid);
-}
-
-// A full disk stands for any file that takes nothing more.
-TEST(Desk, whatCouldNotBeStoredGoesAlongWhenACopyIsSavedElsewhere) {
-    DeskWindow desk({.terminals = 6});
-    const base::Id first = desk.project().branchTagged("B-01")->id;
-    const base::Id second = desk.project().branchTagged("B-02")->id;
-    auto* button = desk.window.findChild<QPushButton*>("save_elsewhere");
-    ASSERT_NE(button, nullptr);
-    EXPECT_FALSE(button->isVisible());
-    {
-        const support::FullDisk full(4096);
-        EXPECT_FALSE(desk.bridge().storeDp(first, "20.1").ok());
-        EXPECT_FALSE(desk.bridge().storeDp(second, "30.2").ok());
-    }
-    ASSERT_TRUE(desk.bridge().notStored().has_value());
-    desk.window.showPlace(MainWindow::Walk);
-    emit desk.bridge().messageRaised(*desk.bridge().notStored());
-    EXPECT_TRUE(button->isVisible());
-    EXPECT_TRUE(desk.window.notice().contains("only in memory")) << desk.window.notice().toStdString();
-    EXPECT_TRUE(desk.window.notice().contains("Save a Copy Elsewhere"));
-    bool isInStrip = false;
-    for (const QLabel* label : desk.window.findChildren<QLabel*>()) {
-        isInStrip =
-            isInStrip || (label->accessibleName() == "Stored" && label->text().startsWith("Not stored"));
-    }
-    EXPECT_TRUE(isInStrip);
-    support::TemporaryFolder elsewhere;
-    ASSERT_TRUE(desk.bridge().goOnIn(QString::fromStdString(elsewhere.file("copy.wwj"))).ok());
-    EXPECT_EQ(desk.bridge().file().toStdString(), elsewhere.file("copy.wwj"));
-    EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
-    EXPECT_EQ(desk.stored("B-02"), "30.2 kPa");
-    EXPECT_FALSE(desk.bridge().notStored().has_value());
-    EXPECT_TRUE(workbook::verify(elsewhere.file("copy.wwj"))->isIntact);
 }
 
 TEST(Review, aValveReadTwiceCanBeCorrectedInAClosedRound) {
