@@ -334,7 +334,10 @@ Result<MergeReport> Workbook::State::merge(const std::filesystem::path& other, b
     }
     PreparedMerge merge;
     Outcome prepared = Done{};
-    run([&] { prepared = prepareMerge(other, merge); });
+    run([&] {
+        const std::lock_guard held(inUse);
+        prepared = prepareMerge(other, merge);
+    });
     if (!prepared) {
         return prepared.fault();
     }

@@ -367,6 +367,7 @@ Result<ChangeSet> Workbook::choose(const base::Id& conflict, ConflictChoice choi
     if (choice == ConflictChoice::Both && !canKeepBoth(*found)) {
         return Fault{&kCannotKeepBoth, found->place, {}};
     }
+    const std::lock_guard held(m_state->inUse);
     return State::Choosing(*m_state, *found, choice).run();
 }
 

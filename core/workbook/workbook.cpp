@@ -293,11 +293,13 @@ Result<Versions> versionsOf(const store::Database& database, quantity::Density d
 }  // namespace
 
 Result<Versions> Workbook::historyOfAll(project::RecordKind kind) const {
+    const std::lock_guard held(m_state->inUse);
     return versionsOf(m_state->database, m_state->project.fluid().density(), kind);
 }
 
 Result<Project> Workbook::asItStoodAfter(std::int64_t sequence) const {
     EXPECTS(sequence >= 1 && sequence <= static_cast<std::int64_t>(m_state->entries.size()));
+    const std::lock_guard held(m_state->inUse);
     auto copy = store::replayed(m_state->database, sequence);
     if (!copy) {
         return copy.fault();
@@ -319,6 +321,7 @@ Outcome Workbook::saveCopy(const std::filesystem::path& file) const {
                                                               file.string(),
                                                               {base::term("its folder cannot be written")}};
     }
+    const std::lock_guard held(m_state->inUse);
     const auto part = store::nameBeside(file);
     Outcome copied = m_state->database.copyInto(part);
     copied = copied ? store::moveReplacing(part, file) : copied;

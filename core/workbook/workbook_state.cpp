@@ -253,6 +253,7 @@ Outcome Workbook::State::checkRows() const {
 
 Result<ChangeSet> Workbook::State::carryOut(const Action& action, const Edit* edit,
                                             const std::function<Outcome()>& change) {
+    const std::lock_guard held(inUse);
     store::Transaction transaction(database);
     if (!transaction.begun()) {
         return transaction.begun().fault();
@@ -296,6 +297,7 @@ std::int64_t Workbook::State::firstOf(std::int64_t sequence) const {
 }
 
 Result<ChangeSet> Workbook::State::takeBack(std::int64_t sequence, bool isRedo) {
+    const std::lock_guard held(inUse);
     // A merge is several records and one step.
     std::vector<store::Bytes> steps;
     for (std::int64_t at = firstOf(sequence); at <= sequence; ++at) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <functional>
+#include <mutex>
 
 #include "core/store/changeset.h"
 #include "core/store/database.h"
@@ -54,6 +55,9 @@ struct Workbook::State {
     std::filesystem::path file;
     std::optional<store::OwnerLock> lock;
     store::Database database;
+    /// Held while the database is used: a window may ask for a history while its merge or its copy is made on
+    /// another thread.
+    mutable std::recursive_mutex inUse;
     store::RecordWriter writer;
     project::Project project;
     std::vector<JournalEntry> entries;

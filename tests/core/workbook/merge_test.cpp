@@ -3,6 +3,10 @@
 
 #include <gtest/gtest.h>
 
+#include <atomic>
+#include <functional>
+#include <thread>
+
 #include "core/store/database.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/merge_settlement.h"
@@ -43,6 +47,30 @@ TEST_F(Merge, readingsOfBothComeTogetherWithPersonMachineAndTime) {
     EXPECT_EQ(journal.back().label, "merge of 2 actions of LT-2");
     expectIntact("a");
     expectNothingToDo(a, "b");
+}
+
+// A window goes on while its merge is made beside it, and may ask what the journal tells.
+TEST_F(Merge, whatIsAskedWhileItIsMadeWaitsForIt) {
+    for (const char* tag : {"B-13", "B-14", "B-15", "B-16"}) {
+        b.read(tag, "33.5");
+    }
+    std::size_t asked = 0;
+    const auto beside = [&](const std::function<void()>& work) {
+        std::atomic<bool> isDone = false;
+        const std::jthread thread([&] {
+            work();
+            isDone = true;
+        });
+        do {
+            EXPECT_TRUE(a.job->historyOfAll(project::RecordKind::Reading).ok());
+            ++asked;
+        } while (!isDone);
+    };
+    const auto report = a.job->merge(m_two.fileOf("b"), beside);
+    ASSERT_TRUE(report.ok()) << base::english(report.fault());
+    EXPECT_EQ(report->readingsAdded, 4U);
+    EXPECT_GT(asked, 0U);
+    expectIntact("a");
 }
 
 TEST_F(Merge, isOneStepForUndoAndRedoAlsoAfterReopening) {
