@@ -37,7 +37,7 @@ QString WalkModel::entryText(int row, bool isForEditing) const {
         return {};
     }
     if (own->cannotBeRead && !own->dp && !own->flow) {
-        return isForEditing ? QStringLiteral("x") : tr("not readable");
+        return isForEditing ? QStringLiteral("x") : notReadable();
     }
     const bool isByFlow = entryColumn(row) == Flow;
     if (isByFlow ? !own->flow : !own->dp) {

@@ -101,6 +101,12 @@ void WalkGrid::fitColumnsNow() {
     }
     wanted[WalkModel::Serves] =
         std::max(wanted[WalkModel::Serves], wordsColumnWidth(*this, WalkModel::Serves));
+    // The words that may take the place of a reading.
+    const QModelIndex dp = m_model.index(0, WalkModel::Dp);
+    const QFontMetrics letters(cellFont(dp, font(), this));
+    wanted[WalkModel::Dp] =
+        std::max(wanted[WalkModel::Dp],
+                 letters.horizontalAdvance(WalkModel::notReadable()) + besideWords(dp, font()) + 1);
     const auto beyond = [room](const std::vector<int>& widths) {
         return std::accumulate(widths.begin(), widths.end(), -room);
     };
