@@ -28,21 +28,19 @@ const char* otherDisk() {
 // A full disk stands for any file that takes nothing more.
 TEST(FullDisk, whatCouldNotBeStoredGoesAlongWhenACopyIsSavedElsewhere) {
     DeskWindow desk({.terminals = 6});
-    const base::Id first = desk.project().branchTagged("B-01")->id;
     const base::Id second = desk.project().branchTagged("B-02")->id;
     auto* button = desk.window.findChild<QPushButton*>("save_elsewhere");
     ASSERT_NE(button, nullptr);
     EXPECT_FALSE(button->isVisible());
     std::optional<FullDisk> full(std::in_place, 4096);
-    EXPECT_FALSE(desk.bridge().storeDp(first, "20.1").ok());
+    desk.key(Qt::Key_Home, Qt::ControlModifier);
+    desk.enter("20.1");
+    EXPECT_TRUE(button->isVisible());
     EXPECT_FALSE(desk.bridge().storeDp(second, "30.2").ok());
     if (FullDisk::small() == nullptr) {
         full.reset();  // The limit is one of every disk.
     }
     ASSERT_TRUE(desk.bridge().notStored().has_value());
-    desk.window.showPlace(MainWindow::Walk);
-    emit desk.bridge().messageRaised(*desk.bridge().notStored());
-    EXPECT_TRUE(button->isVisible());
     EXPECT_TRUE(desk.window.notice().contains("only in memory")) << desk.window.notice().toStdString();
     EXPECT_TRUE(desk.window.notice().contains("Save a Copy Elsewhere"));
     bool isInStrip = false;
@@ -70,7 +68,11 @@ TEST(FullDisk, whereRoomIsMadeAgainEnterStores) {
         EXPECT_TRUE(desk.bridge().notStored().has_value());
         EXPECT_EQ(desk.storedCount(), 0);
     }
+    // What was typed stands in its cell.
+    desk.key(Qt::Key_Return);
+    EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
     desk.enter("30.2");
+    EXPECT_EQ(desk.stored("B-02"), "30.2 kPa");
     EXPECT_FALSE(desk.bridge().notStored().has_value());
     EXPECT_TRUE(workbook::verify(desk.bridge().file().toStdString())->isIntact);
 }
