@@ -108,6 +108,9 @@ void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
     }
     if (isEditing() && cell != m_cell && !commitEdit()) {
         goBackToEdit();
+        if (text != nullptr) {
+            m_editor->end(false);  // The rest of what is typed blindly must not replace what waits here.
+        }
         return;
     }
     if (currentIndex() != cell) {
@@ -181,6 +184,14 @@ bool EntryTable::commitEdit() {
         emit refusalChanged();
     }
     return isTaken;
+}
+
+bool EntryTable::settleEdit() {
+    const bool isSettled = commitEdit();
+    if (!isSettled) {
+        goBackToEdit();
+    }
+    return isSettled;
 }
 
 void EntryTable::cancelEdit() {

@@ -46,6 +46,8 @@ class EntryTable : public QTableView {
     /// editor stays open at its cell however the table is left, and has the keys again when the table gets
     /// them.
     bool commitEdit();
+    /// commitEdit(), after which a text that was refused has the keys again: for who is about to add a row.
+    bool settleEdit();
     /// Opens the editor on a cell with a text that was typed there before and never entered. It waits as a
     /// refused one does, and is stored by Enter alone or once it is typed on. The keys stay where they are.
     void offerEdit(const QModelIndex& cell, const QString& text);
@@ -63,6 +65,8 @@ class EntryTable : public QTableView {
   signals:
     /// Enter was pressed in the last cell.
     void enteredAtEnd();
+    /// A key was typed at a cell that takes no typing.
+    void typingRefused(const QModelIndex& cell);
     /// A text that was refused is given up: what was said of it no longer holds.
     void refusalGivenUp();
     /// isRefused() is another than before.

@@ -163,14 +163,14 @@ void EntryTable::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (event->key() == Qt::Key_F2) {
-        beginEdit(typingCell(currentIndex()));
+        canType() ? beginEdit(typingCell(currentIndex())) : emit typingRefused(currentIndex());
         return;
     }
     const QString text = event->text();
     const bool isTyped = !text.isEmpty() && text.front().isPrint() &&
                          !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
     if (isTyped && !isTicked(currentIndex(), text)) {
-        beginEdit(typingCell(currentIndex()), &text);
+        canType() ? beginEdit(typingCell(currentIndex()), &text) : emit typingRefused(currentIndex());
         event->accept();
         return;
     }
