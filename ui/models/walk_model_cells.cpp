@@ -152,7 +152,7 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
 
 QString WalkModel::stateWord(int row) const {
     if (!result(row).isInLoop) {
-        return tr("added later");
+        return tr("Added later");
     }
     return result(row).isFromEarlierRound ? text::word(balancing::State::NotRead) : text::word(result(row));
 }

@@ -208,6 +208,7 @@ void EntryTable::cancelEdit() {
     m_cell = QModelIndex();
     m_isOffered = false;
     m_isClosing = false;
+    m_blind.end();
     emit editChanged();
 }
 

@@ -7,10 +7,13 @@
 #include <functional>
 #include <optional>
 
+#include "ui/widgets/blind_typing.h"
+
 namespace ww::ui {
 
 /// The stock table commits Enter through a queued call, so fast keys run together; this one has an editor of
-/// its own and stores within the key event.
+/// its own and stores within the key event. What is typed on without looking after a text was refused does
+/// not replace that text (BlindTyping).
 class EntryTable : public QTableView {
     Q_OBJECT
 
@@ -108,6 +111,8 @@ class EntryTable : public QTableView {
   private:
     void openEditor(const QModelIndex& cell, const QString& text);
     bool handleMovingKey(QKeyEvent* event);
+    /// commitEdit() at a key.
+    bool commitAt(const QKeyEvent& key);
     bool takesTyping(const QModelIndex& cell) const;
     bool isTicked(const QModelIndex& cell, const QString& text) const;
     void goTo(const QModelIndex& cell);
@@ -141,6 +146,7 @@ class EntryTable : public QTableView {
     bool m_isCommitting = false;
     bool m_isClosing = false;
     bool m_isTelling = false;
+    BlindTyping m_blind;
 };
 
 }  // namespace ww::ui
