@@ -102,6 +102,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
         refresh();
     });
     connect(&m_bridge, &WorkbookBridge::messageRaised, this, &MainWindow::raise);
+    connect(&m_bridge, &WorkbookBridge::branchSelected, this, &MainWindow::endNoticeOfValve);
     connect(&m_bridge, &WorkbookBridge::messageCleared, m_notice, &NoticeLine::clearMessage);
     m_rememberingOpened.setSingleShot(true);
     m_rememberingOpened.setInterval(kRememberOpenedMilliseconds);
@@ -342,6 +343,23 @@ void MainWindow::endSettledNotice(const project::ChangeSet& changes) {
     }
 }
 
+bool MainWindow::isNoticeOfOtherValve() const {
+    const project::Branch* about =
+        m_noticeTag.empty() ? nullptr : m_bridge.project().branchTagged(m_noticeTag);
+    return about != nullptr && about->id != m_bridge.selectedBranch();
+}
+
+/// Enter goes on at once: what was said of a valve is read while the next one is in hand, and no longer.
+void MainWindow::endNoticeOfValve() {
+    if (!isNoticeOfOtherValve()) {
+        return;
+    }
+    if (m_isNoticeLeft && m_isNoticeOfPlace) {
+        m_notice->clearMessage();
+    }
+    m_isNoticeLeft = true;
+}
+
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kWorkInCopy) || fault.is(kFileWritten) || fault.is(kImported) ||
@@ -352,6 +370,7 @@ void MainWindow::raise(const base::Fault& fault) {
                         fault.is(kOrderRestored);
     m_isNoticeOfPerson = fault.is(kNobodyChosen);
     m_noticeTag = fault.subject;
+    m_isNoticeLeft = isNoticeOfOtherValve();
     m_noticeReading = readingOfNotice();
     m_isNoticeOfPlace = !m_bridge.notStored() && !fault.is(kNobodyChosen) && !fault.is(kClockBehind) &&
                         !fault.is(kClockAdded);

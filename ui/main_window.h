@@ -221,6 +221,8 @@ class MainWindow : public QMainWindow {
     /// Shows a message in the reserved line. It goes when a person goes to another place, unless it is about
     /// storing, the clock or who works here.
     void raise(const base::Fault& fault);
+    bool isNoticeOfOtherValve() const;
+    void endNoticeOfValve();
     /// What counts at the valve that the message is about; nothing where it is about none.
     std::optional<project::Reading> readingOfNotice() const;
     /// Ends the message in the reserved line where what it speaks of is settled by a change: a reading is no
@@ -308,6 +310,7 @@ class MainWindow : public QMainWindow {
     bool m_isNoticeOfPlace = false;     ///< what the notice says is done with when its place is left
     bool m_isNoticeOfPerson = false;    ///< it is done with when a person is chosen
     bool m_isFirstCommentNext = false;  ///< the next open item gone to is the first open comment
+    bool m_isNoticeLeft = false;        ///< another valve is in hand than the one the notice is about
     std::string m_noticeTag;            ///< of the valve that the notice is about; empty: of none
     std::optional<project::Reading> m_noticeReading;  ///< what counted there when it was raised
     std::optional<std::pair<base::Id, project::RoundState>> m_roundSeen;

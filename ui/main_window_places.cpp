@@ -64,8 +64,18 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
             connect(walk, &WalkPlace::adjustWanted, m_commands->adjustOrHold, &QAction::trigger);
             return hinting(walk);
         }
-        case Adjust:
-            return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
+        case Adjust: {
+            auto* adjust = new AdjustPlace(m_bridge, m_advisor, shelf);
+            adjust->keepOrderBy({[this]() -> std::optional<OrderOfRound> {
+                                     const workbook::Workbook* open = m_bridge.workbook();
+                                     return open != nullptr ? m_preferences.orderIn(open->workbookId())
+                                                            : std::nullopt;
+                                 },
+                                 [this](const OrderOfRound& order) {
+                                     m_preferences.keepOrder(m_bridge.workbook()->workbookId(), order);
+                                 }});
+            return hinting(adjust);
+        }
         case Pump:
             return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, m_assessedRounds, shelf)),
                            usual);

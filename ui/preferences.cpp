@@ -18,6 +18,9 @@ const QString kUnclosed = QStringLiteral("files/unclosed");
 const QString kGeometry = QStringLiteral("window/geometry");
 const QString kDesk = QStringLiteral("desk");
 const QString kTyped = QStringLiteral("typed");
+const QString kOrder = QStringLiteral("working_order");
+const QString kAdvised = QStringLiteral("advised");
+const QString kByHand = QStringLiteral("by_hand");
 const QString kReadingTyped = QStringLiteral("reading");
 const QString kSettingTyped = QStringLiteral("setting");
 constexpr QChar kBetweenParts = ' ';
@@ -129,8 +132,8 @@ void Preferences::reset() {
         m_settings.remove(key);
     }
     for (const QString& key : m_settings.allKeys()) {
-        // What was typed and not entered is no setting.
-        if (key.startsWith(kDesk + '/') && !key.endsWith('/' + kTyped)) {
+        // What was typed and not entered is no setting, nor is the order of work that is under way.
+        if (key.startsWith(kDesk + '/') && !key.endsWith('/' + kTyped) && !key.endsWith('/' + kOrder)) {
             m_settings.remove(key);
         }
     }
@@ -221,6 +224,37 @@ void Preferences::keepDrafts(const base::Id& workbook, const std::vector<TypedDr
     }
     const QString key = deskKey(workbook, kTyped);
     kept.isEmpty() ? m_settings.remove(key) : m_settings.setValue(key, kept);
+    m_settings.sync();
+}
+
+std::optional<OrderOfRound> Preferences::orderIn(const base::Id& workbook) const {
+    // The round, how the order came about, then the valves.
+    constexpr qsizetype kBefore = 3;
+    const QStringList kept = m_settings.value(deskKey(workbook, kOrder)).toStringList();
+    const auto round =
+        kept.size() > kBefore ? base::Id::fromText(kept[0].toStdString()) : std::optional<base::Id>();
+    if (!round) {
+        return std::nullopt;
+    }
+    OrderOfRound order{*round, {}, kept[1] == kAdvised, kept[2] == kByHand};
+    for (qsizetype i = kBefore; i < kept.size(); ++i) {
+        const auto branch = base::Id::fromText(kept[i].toStdString());
+        if (!branch) {
+            return std::nullopt;
+        }
+        order.branches.push_back(*branch);
+    }
+    return order;
+}
+
+void Preferences::keepOrder(const base::Id& workbook, const OrderOfRound& order) {
+    const auto wordIf = [](bool is, const QString& word) { return is ? word : QStringLiteral("-"); };
+    QStringList kept{QString::fromStdString(order.round.text()), wordIf(order.isAdvised, kAdvised),
+                     wordIf(order.isChanged, kByHand)};
+    for (const base::Id& branch : order.branches) {
+        kept << QString::fromStdString(branch.text());
+    }
+    m_settings.setValue(deskKey(workbook, kOrder), kept);
     m_settings.sync();
 }
 

@@ -1,6 +1,6 @@
 // What this desk remembers between sessions: window, display, text size, recent files, what was not
-// closed, and of each workbook who works in it here and where, and what is typed in it and not entered. Facts
-// of a job are in its workbook, never here. Unknown keys stay as they are.
+// closed, and of each workbook who works in it here and where, its working order, and what is typed in it and
+// not entered. Facts of a job are in its workbook, never here. Unknown keys stay as they are.
 #pragma once
 
 #include <QByteArray>
@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/exchange/table_mapping.h"
+#include "ui/order_of_round.h"
 #include "ui/theme/theme.h"
 #include "ui/typed_draft.h"
 
@@ -57,7 +58,7 @@ class Preferences {
     void rememberClosed(const QString& file);
 
     /// Everything as it was when the program came; keys that it does not know stay, which workbooks are open,
-    /// and what was typed in them and not entered.
+    /// and of these what was typed and not entered, and their working order.
     void reset();
 
     /// Which heading of a person's table was last taken for which column of ours, in this job. Headings that
@@ -77,6 +78,10 @@ class Preferences {
     /// What is typed in this workbook here and not entered. Written to disk at once.
     std::vector<TypedDraft> draftsIn(const base::Id& workbook) const;
     void keepDrafts(const base::Id& workbook, const std::vector<TypedDraft>& drafts);
+
+    /// The working order of the valves in this workbook here. Written to disk at once.
+    std::optional<OrderOfRound> orderIn(const base::Id& workbook) const;
+    void keepOrder(const base::Id& workbook, const OrderOfRound& order);
 
     QByteArray windowGeometry() const;
     void setWindowGeometry(const QByteArray& geometry);

@@ -223,7 +223,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         strip.readCount = static_cast<int>(progress.read);
         strip.valveCount = static_cast<int>(progress.all);
         // Other branches are read too where they have a valve, though only terminals have shares.
-        const std::size_t terminals = project.tree().terminals().size();
+        const std::size_t terminals = bridge.assessment().terminalCount;
         if (progress.all > terminals) {
             strip.wholeRead = WindowText::tr("Valves to read: %1 of terminals, %2 of branches above them")
                                   .arg(terminals)

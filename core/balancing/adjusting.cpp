@@ -234,6 +234,40 @@ std::unordered_map<Id, bool> leftByNewestTry(const Project& project) {
     return isLeft;
 }
 
+/// The branches of the order that `isWanted` names and nobody holds, in turn after `branch`. Everything above
+/// one of them waits for it.
+std::vector<std::size_t> leftAfter(const Project& project, const std::vector<std::size_t>& order,
+                                   std::size_t branch, const std::vector<bool>& isWanted) {
+    const auto isLeft = leftByNewestTry(project);
+    const auto isDone = [&](std::size_t other) {
+        const auto newest = isLeft.find(project.branches()[other].id);
+        return other == branch || !isWanted[other] || (newest != isLeft.end() && newest->second);
+    };
+    // Above one that waits already all do.
+    const project::BranchTree& tree = project.tree();
+    std::vector<bool> isWaiting(project.branches().size(), false);
+    for (const std::size_t other : order) {
+        if (isDone(other)) {
+            continue;
+        }
+        std::size_t above = tree.parent(other);
+        while (above != project::BranchTree::kNone && !isWaiting[above]) {
+            isWaiting[above] = true;
+            above = tree.parent(above);
+        }
+    }
+    const auto own = std::find(order.begin(), order.end(), branch);
+    const std::size_t start = own == order.end() ? 0 : static_cast<std::size_t>(own - order.begin()) + 1;
+    std::vector<std::size_t> left;
+    for (std::size_t step = 0; step < order.size(); ++step) {
+        const std::size_t candidate = order[(start + step) % order.size()];
+        if (!isDone(candidate) && !isWaiting[candidate]) {
+            left.push_back(candidate);
+        }
+    }
+    return left;
+}
+
 }  // namespace
 
 std::vector<const Reading*> triesOf(const Project& project, const Id& branch) {
@@ -341,33 +375,17 @@ std::vector<std::size_t> workingOrder(const Project& project, const Assessment& 
 
 std::optional<std::size_t> nextToAdjust(const Project& project, const std::vector<std::size_t>& order,
                                         std::size_t branch) {
-    const auto isLeft = leftByNewestTry(project);
-    const auto isDone = [&](std::size_t other) {
-        const auto newest = isLeft.find(project.branches()[other].id);
-        return other == branch || (newest != isLeft.end() && newest->second);
-    };
-    // Everything above a branch that is not done waits for it; above one that waits already all do.
-    const project::BranchTree& tree = project.tree();
-    std::vector<bool> isWaiting(project.branches().size(), false);
-    for (const std::size_t other : order) {
-        if (isDone(other)) {
-            continue;
-        }
-        std::size_t above = tree.parent(other);
-        while (above != project::BranchTree::kNone && !isWaiting[above]) {
-            isWaiting[above] = true;
-            above = tree.parent(above);
-        }
+    const auto left = leftAfter(project, order, branch, std::vector(project.branches().size(), true));
+    return left.empty() ? std::nullopt : std::optional(left.front());
+}
+
+std::vector<std::size_t> leftToTurn(const Project& project, const std::vector<std::size_t>& order,
+                                    std::size_t branch, const Advice& advice) {
+    std::vector<bool> isToTurn(project.branches().size(), false);
+    for (const SettingAdvice& advised : advice.settings) {
+        isToTurn[advised.branch] = !advised.isSet;
     }
-    const auto own = std::find(order.begin(), order.end(), branch);
-    const std::size_t start = own == order.end() ? 0 : static_cast<std::size_t>(own - order.begin()) + 1;
-    for (std::size_t step = 0; step < order.size(); ++step) {
-        const std::size_t candidate = order[(start + step) % order.size()];
-        if (!isDone(candidate) && !isWaiting[candidate]) {
-            return candidate;
-        }
-    }
-    return std::nullopt;
+    return leftAfter(project, order, branch, isToTurn);
 }
 
 }  // namespace ww::balancing

@@ -83,5 +83,10 @@ std::vector<std::size_t> workingOrder(const project::Project& project, const Ass
 /// branch waits until what is below it is held. Nothing where all others are held.
 std::optional<std::size_t> nextToAdjust(const project::Project& project,
                                         const std::vector<std::size_t>& order, std::size_t branch);
+/// The valves of the working order that the advice turns and nobody holds yet, in turn after `branch`, from
+/// the beginning again at the end. A branch waits only for those below it that are to be turned themselves:
+/// one that stands as advised holds nothing up. `branch` may be none of the order.
+std::vector<std::size_t> leftToTurn(const project::Project& project, const std::vector<std::size_t>& order,
+                                    std::size_t branch, const Advice& advice);
 
 }  // namespace ww::balancing

@@ -6,6 +6,7 @@
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
+#include "core/project/earlier_design.h"
 
 namespace ww::balancing {
 
@@ -20,6 +21,9 @@ namespace {
 /// Whether the walk of a round asks for the reading of a branch (by its index).
 bool isAskedFor(const Project& project, const Round& round, std::size_t index) {
     const Branch& branch = project.branches()[index];
+    if (!project::isInLoopOf(round, branch)) {
+        return false;
+    }
     if (round.sample.empty()) {
         return project.tree().isTerminal(index) || branch.valve.has_value();
     }

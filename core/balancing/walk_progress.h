@@ -14,7 +14,8 @@ namespace ww::balancing {
 /// that is closed takes no new readings, so of it only terminals are named as unread.
 std::vector<Finding> openItems(const project::Project& project, const Id& round);
 /// How much of what a round's walk asks for is read: every terminal, and every other branch with a valve,
-/// since groups are balanced against each other at their own valves; of a witness round its sample.
+/// since groups are balanced against each other at their own valves; of a witness round its sample. A branch
+/// that came after the round was closed is not asked for.
 struct WalkProgress {
     std::size_t read = 0;
     std::size_t all = 0;

@@ -47,6 +47,11 @@ ChangeAfterRound changeBetween(const Project& project, const Round& round, const
 
 }  // namespace
 
+bool isInLoopOf(const Round& round, const Branch& branch) {
+    const EarlierDesign* then = round.state != RoundState::Open ? designFor(branch, round.id) : nullptr;
+    return then == nullptr || then->isInLoop;
+}
+
 Limits limitsOf(const Job& job) {
     return {job.toleranceLow, job.toleranceHigh, job.matchingBand};
 }

@@ -28,6 +28,9 @@ Limits limitsFor(const Project& project, const Round& round);
 /// (Branch::isInLoop). All else is as today: a corrected valve table corrects earlier rounds too.
 std::optional<Project> asJudged(const Project& project, const Round& round);
 
+/// Whether a branch belongs to the loop of a round: not where it came after that round was closed.
+bool isInLoopOf(const Round& round, const Branch& branch);
+
 /// A branch that was designed otherwise.
 struct ChangedDesign {
     Id branch;

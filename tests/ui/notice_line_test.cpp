@@ -34,5 +34,23 @@ TEST(NoticeLine, aLongMessageIsWrittenNarrowerAndAtLastHigher) {
     EXPECT_EQ(notice.height(), reserved);
 }
 
+TEST(NoticeLine, whatIsSaidOfAValveIsReadWhileTheNextOneIsInHandAndNoLonger) {
+    support::DeskWindow desk;
+    desk.window.showPlace(MainWindow::Walk);
+    const auto inHand = [&](const char* tag) {
+        desk.bridge().selectBranch(desk.project().branchTagged(tag)->id);
+        return desk.window.notice().contains("read it first");
+    };
+    inHand("B-01");
+    desk.bridge().tell(base::Fault{&kNothingToMark, "B-01", {}});
+    EXPECT_TRUE(inHand("B-02")) << "Enter went on";
+    EXPECT_TRUE(inHand("B-01"));
+    EXPECT_FALSE(inHand("B-03"));
+    desk.bridge().tell(base::Fault{&kNothingToMark, "B-02", {}});
+    EXPECT_FALSE(inHand("B-04")) << "said when its valve was left already";
+    desk.bridge().tell(base::Fault{&kNothingToMark, {}, {}});
+    EXPECT_TRUE(inHand("B-01")) << "about no valve";
+}
+
 }  // namespace
 }  // namespace ww::ui

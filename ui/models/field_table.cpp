@@ -53,7 +53,9 @@ Qt::ItemFlags FieldTableModel::flags(const QModelIndex& index) const {
         return Qt::NoItemFlags;
     }
     Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    flags.setFlag(Qt::ItemIsEditable, index.column() > 0 && !m_bridge.isReadOnly());
+    const bool takes = index.column() > 0 && !m_bridge.isReadOnly() &&
+                       (!m_content.takes || m_content.takes(index.column() - 1));
+    flags.setFlag(Qt::ItemIsEditable, takes);
     return flags;
 }
 

@@ -18,6 +18,9 @@ struct FieldTableContent {
     std::function<QString(int field, int record)> text;
     std::function<base::Outcome(int field, int record, const QString& typed)> store;
     std::vector<project::RecordKind> kinds;  ///< whose changes change the table
+    /// Whether a value may be typed in a record's column now; empty: always, where the workbook can be
+    /// changed.
+    std::function<bool(int record)> takes = {};
 };
 
 class FieldTableModel : public QAbstractTableModel {

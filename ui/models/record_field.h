@@ -19,6 +19,9 @@ namespace ww::ui {
 inline constexpr base::MessageForm kFieldNegative{"field_negative",
                                                   "{1} is below zero; type zero or more, or nothing"};
 
+inline constexpr base::MessageForm kEfficiencyTooHigh{
+    "efficiency_too_high", "{1} is more than a whole; type an efficiency of 100 % at most"};
+
 /// Which numbers a field takes.
 enum class FieldSign { Any, NotNegative, Positive };
 
@@ -60,7 +63,8 @@ std::optional<base::Fault> faultOfSign(const quantity::Measured<Q>& value, Field
     return {};
 }
 
-/// Digits and unit as one quantity: differences of pressure and gauge pressures may be typed as a head.
+/// Digits and unit as one quantity: differences of pressure and gauge pressures may be typed as a head, and a
+/// head as a pressure, both by the density of the job's fluid.
 template <class Q>
 base::Result<quantity::Measured<Q>> parsed(const project::Project& project, const QString& typed,
                                            quantity::Unit usual) {
@@ -72,6 +76,17 @@ base::Result<quantity::Measured<Q>> parsed(const project::Project& project, cons
             return difference.fault();
         }
         return quantity::Measured<Q>{difference->digits, difference->unit, Q::si(difference->value.si())};
+    } else if constexpr (std::is_same_v<Q, quantity::Head>) {
+        const text::DigitsAndUnit said = text::split(typed);
+        // Behind a head "m" is a metre; the letters of a dp come after the symbols of a length.
+        const auto length = quantity::unitFromSymbol(said.unit, quantity::Dimension::Length);
+        const quantity::Density density = project.fluid().density();
+        auto entered = quantity::parseDifference(length ? said.digits : said.digits + " " + said.unit,
+                                                 length.value_or(usual), density);
+        if (!entered) {
+            return entered.fault();
+        }
+        return quantity::measuredHead(std::move(entered->digits), entered->unit, density);
     } else {
         return text::parseMeasured<Q>(typed, usual);
     }
@@ -107,6 +122,26 @@ RecordField<Record> measured(const FieldTitle& title, std::optional<quantity::Me
                              quantity::Unit usual, FieldSign sign = FieldSign::Any) {
     return measured(
         title, member, [usual](const project::Project&) { return usual; }, sign);
+}
+
+/// An efficiency: above zero, 100 % at most.
+template <class Record>
+RecordField<Record> efficiency(const FieldTitle& title,
+                               std::optional<quantity::Measured<quantity::Ratio>> Record::*member) {
+    RecordField<Record> field = measured(title, member, quantity::Unit::Percent, FieldSign::Positive);
+    field.take = [member, take = field.take](const project::Project& project, Record& record,
+                                             const QString& typed) -> std::optional<base::Fault> {
+        Record taken = record;
+        if (auto refusal = take(project, taken, typed)) {
+            return refusal;
+        }
+        if (taken.*member && (taken.*member)->value.si() > 1) {
+            return base::Fault{&kEfficiencyTooHigh, {}, {(taken.*member)->text()}};
+        }
+        record = std::move(taken);
+        return {};
+    };
+    return field;
 }
 
 /// Digits without a unit.

@@ -77,7 +77,7 @@ QString WalkModel::numberText(int row, int column) const {
     // A share rests on all flows; while some are of an earlier round it is not this round's alone.
     const QString about = m_shown.isComplete ? QString() : QStringLiteral("~");
     if (column == Target) {
-        return text::percent(shown.targetShare);
+        return shown.isInLoop ? text::percent(shown.targetShare) : QString();
     }
     if (!hasOwnReading(row)) {
         // A group without a reading of its own still has the flow of its children.
@@ -151,6 +151,9 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
 }
 
 QString WalkModel::stateWord(int row) const {
+    if (!result(row).isInLoop) {
+        return tr("Added later");
+    }
     return result(row).isFromEarlierRound ? text::word(balancing::State::NotRead) : text::word(result(row));
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <type_traits>
 
 #include "core/base/instant.h"
 #include "core/quantity/measured.h"
@@ -21,11 +22,14 @@ struct DigitsAndUnit {
 };
 DigitsAndUnit split(const QString& text);
 
-/// Digits with an optional unit of the same kind as `usual`, which holds where none is typed. Refused: text
-/// that is no number, an unknown unit.
+/// Digits with an optional unit of the same kind as `usual`, which holds where none is typed; of a flow also
+/// its letter, as quantity::parseFlow takes it. Refused: text that is no number, an unknown unit.
 template <class Q>
 base::Result<quantity::Measured<Q>> parseMeasured(const QString& text, quantity::Unit usual) {
     const DigitsAndUnit typed = split(text);
+    if constexpr (std::is_same_v<Q, quantity::VolumeFlow>) {
+        return quantity::parseFlow(typed.digits + " " + typed.unit, usual);
+    }
     auto digits = base::Decimal::parse(typed.digits);
     if (!digits) {
         return digits.fault();

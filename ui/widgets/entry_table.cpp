@@ -108,6 +108,9 @@ void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
     }
     if (isEditing() && cell != m_cell && !commitEdit()) {
         goBackToEdit();
+        if (text != nullptr) {
+            m_editor->end(false);  // The rest of what is typed blindly must not replace what waits here.
+        }
         return;
     }
     if (currentIndex() != cell) {
@@ -183,6 +186,14 @@ bool EntryTable::commitEdit() {
     return isTaken;
 }
 
+bool EntryTable::settleEdit() {
+    const bool isSettled = commitEdit();
+    if (!isSettled) {
+        goBackToEdit();
+    }
+    return isSettled;
+}
+
 void EntryTable::cancelEdit() {
     if (!isEditing()) {
         return;
@@ -197,6 +208,7 @@ void EntryTable::cancelEdit() {
     m_cell = QModelIndex();
     m_isOffered = false;
     m_isClosing = false;
+    m_blind.end();
     emit editChanged();
 }
 

@@ -7,10 +7,13 @@
 #include <functional>
 #include <optional>
 
+#include "ui/widgets/blind_typing.h"
+
 namespace ww::ui {
 
 /// The stock table commits Enter through a queued call, so fast keys run together; this one has an editor of
-/// its own and stores within the key event.
+/// its own and stores within the key event. What is typed on without looking after a text was refused does
+/// not replace that text (BlindTyping).
 class EntryTable : public QTableView {
     Q_OBJECT
 
@@ -46,6 +49,8 @@ class EntryTable : public QTableView {
     /// editor stays open at its cell however the table is left, and has the keys again when the table gets
     /// them.
     bool commitEdit();
+    /// commitEdit(), after which a text that was refused has the keys again: for who is about to add a row.
+    bool settleEdit();
     /// Opens the editor on a cell with a text that was typed there before and never entered. It waits as a
     /// refused one does, and is stored by Enter alone or once it is typed on. The keys stay where they are.
     void offerEdit(const QModelIndex& cell, const QString& text);
@@ -63,6 +68,8 @@ class EntryTable : public QTableView {
   signals:
     /// Enter was pressed in the last cell.
     void enteredAtEnd();
+    /// A key was typed at a cell that takes no typing.
+    void typingRefused(const QModelIndex& cell);
     /// A text that was refused is given up: what was said of it no longer holds.
     void refusalGivenUp();
     /// isRefused() is another than before.
@@ -104,6 +111,8 @@ class EntryTable : public QTableView {
   private:
     void openEditor(const QModelIndex& cell, const QString& text);
     bool handleMovingKey(QKeyEvent* event);
+    /// commitEdit() at a key.
+    bool commitAt(const QKeyEvent& key);
     bool takesTyping(const QModelIndex& cell) const;
     bool isTicked(const QModelIndex& cell, const QString& text) const;
     void goTo(const QModelIndex& cell);
@@ -137,6 +146,7 @@ class EntryTable : public QTableView {
     bool m_isCommitting = false;
     bool m_isClosing = false;
     bool m_isTelling = false;
+    BlindTyping m_blind;
 };
 
 }  // namespace ww::ui

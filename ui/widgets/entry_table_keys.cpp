@@ -79,6 +79,14 @@ void EntryTable::leave(bool forward) {
     }
 }
 
+bool EntryTable::commitAt(const QKeyEvent& key) {
+    const bool isTaken = commitEdit();
+    if (!isTaken) {
+        m_blind.refusedAt(key);
+    }
+    return isTaken;
+}
+
 bool EntryTable::handleMovingKey(QKeyEvent* event) {
     const QModelIndex cell = m_cell.isValid() && isEditing() ? QModelIndex(m_cell) : currentIndex();
     const bool isShift = event->modifiers().testFlag(Qt::ShiftModifier);
@@ -90,7 +98,7 @@ bool EntryTable::handleMovingKey(QKeyEvent* event) {
                 return false;
             }
             m_isOffered = false;
-            if (commitEdit()) {
+            if (commitAt(*event)) {
                 const QModelIndex next = isShift ? cellBeforeEnter(cell) : cellAfterEnter(cell);
                 goTo(next);
                 if (!isShift && !next.isValid()) {
@@ -108,7 +116,7 @@ bool EntryTable::handleMovingKey(QKeyEvent* event) {
             if (!isEditing() && !keepsTab()) {
                 return false;
             }
-            if (commitEdit()) {
+            if (commitAt(*event)) {
                 const QModelIndex next = isBack ? cellBeforeTab(cell) : cellAfterTab(cell);
                 goTo(next);
                 if (next.isValid() && next != cell && typingCell(next) == next) {
@@ -119,7 +127,7 @@ bool EntryTable::handleMovingKey(QKeyEvent* event) {
         }
         case Qt::Key_Up:
         case Qt::Key_Down: {
-            if (isCtrl || !commitEdit()) {
+            if (isCtrl || !commitAt(*event)) {
                 return !isCtrl;
             }
             goTo(cell.siblingAtRow(cell.row() + (event->key() == Qt::Key_Up ? -1 : 1)));
@@ -163,14 +171,14 @@ void EntryTable::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (event->key() == Qt::Key_F2) {
-        beginEdit(typingCell(currentIndex()));
+        canType() ? beginEdit(typingCell(currentIndex())) : emit typingRefused(currentIndex());
         return;
     }
     const QString text = event->text();
     const bool isTyped = !text.isEmpty() && text.front().isPrint() &&
                          !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
     if (isTyped && !isTicked(currentIndex(), text)) {
-        beginEdit(typingCell(currentIndex()), &text);
+        canType() ? beginEdit(typingCell(currentIndex()), &text) : emit typingRefused(currentIndex());
         event->accept();
         return;
     }
@@ -196,7 +204,7 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
             }
             return true;
         }
-        return handleMovingKey(key);
+        return m_blind.holdsBack(*key) || handleMovingKey(key);
     }
     if (event->type() == QEvent::FocusOut && isEditing()) {
         const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();

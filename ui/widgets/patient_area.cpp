@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 #include <QEvent>
+#include <QKeyEvent>
+#include <QScrollBar>
 
 namespace ww::ui {
 
@@ -19,6 +21,17 @@ bool PatientArea::event(QEvent* event) {
         QCoreApplication::postEvent(this, new QEvent(QEvent::LayoutRequest));
     }
     return QAbstractScrollArea::event(event);
+}
+
+void PatientArea::keyPressEvent(QKeyEvent* event) {
+    QScrollBar* bar = verticalScrollBar();
+    const bool isToEnd = event->key() == Qt::Key_End;
+    if ((isToEnd || event->key() == Qt::Key_Home) && event->modifiers() == Qt::NoModifier) {
+        bar->setValue(isToEnd ? bar->maximum() : bar->minimum());
+        event->accept();
+        return;
+    }
+    QScrollArea::keyPressEvent(event);
 }
 
 void PatientArea::showEvent(QShowEvent* event) {

@@ -14,6 +14,8 @@ class PatientArea : public QScrollArea {
 
   protected:
     bool event(QEvent* event) override;
+    /// Home and End lead to the ends, beside the keys that every area has.
+    void keyPressEvent(QKeyEvent* event) override;
     void showEvent(QShowEvent* event) override;
 };
 

@@ -42,6 +42,10 @@ bool WalkField::isColumn(const QString& text) {
 }
 
 void WalkField::keyPressEvent(QKeyEvent* event) {
+    if (m_blind.holdsBack(*event)) {
+        event->accept();
+        return;
+    }
     const auto way = wayOf(*event);
     if (!way) {
         EntryField::keyPressEvent(event);
@@ -52,6 +56,8 @@ void WalkField::keyPressEvent(QKeyEvent* event) {
     }
     if (commit()) {
         emit gone(*way);
+    } else {
+        m_blind.refusedAt(*event);
     }
     event->accept();
 }

@@ -2,6 +2,7 @@
 // next. Knows no workbook.
 #pragma once
 
+#include "ui/widgets/blind_typing.h"
 #include "ui/widgets/entry_field.h"
 
 namespace ww::ui {
@@ -26,6 +27,9 @@ class WalkField : public EntryField {
     void keyPressEvent(QKeyEvent* event) override;
     bool event(QEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+
+  private:
+    BlindTyping m_blind;
 };
 
 }  // namespace ww::ui

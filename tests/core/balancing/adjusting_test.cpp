@@ -210,6 +210,33 @@ TEST_F(AdjustingTest, withoutAdviceTheLargestOfTargetComesFirst) {
     EXPECT_EQ(nextToAdjust(project(), order, order[1]), std::nullopt);
 }
 
+TEST_F(AdjustingTest, whatTheAdviceTurnsIsLeftAndWaitsForNoOther) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    job.branch("R", "", "", valve);
+    job.branch("A", "R", "4", valve);
+    job.branch("B", "R", "4", valve);
+    job.branch("C", "", "4", valve);
+    job.round(RoundKind::Survey);
+    const auto at = [&](const char* tag) { return job.indexOf(tag); };
+    const std::vector<std::size_t> order{at("A"), at("B"), at("R"), at("C")};
+    Advice advice;
+    for (const std::size_t branch : order) {
+        SettingAdvice advised;
+        advised.branch = branch;
+        advised.isSet = branch == at("B");
+        advice.settings.push_back(advised);
+    }
+    using Left = std::vector<std::size_t>;
+    // B stands as advised: its riser is offered in its order, not after a valve of another one.
+    EXPECT_EQ(leftToTurn(job.project(), order, at("A"), advice), (Left{at("R"), at("C")}));
+    EXPECT_EQ(leftToTurn(job.project(), order, at("C"), advice), (Left{at("A")})) << "R waits for A";
+    EXPECT_EQ(leftToTurn(job.project(), order, job.project().branches().size(), advice),
+              (Left{at("A"), at("C")}));
+    EXPECT_EQ(nextToAdjust(job.project(), order, at("A")), at("B"))
+        << "without advice every valve is visited";
+}
+
 TEST_F(AdjustingTest, aBranchWaitsUntilAllBelowItIsHeld) {
     FieldJob job;
     const base::Id valve = usualValve(job);

@@ -9,6 +9,7 @@
 #include "core/balancing/ready_to_sign.h"
 #include "core/balancing/share_count.h"
 #include "core/balancing/stale_reference.h"
+#include "core/balancing/walk_progress.h"
 #include "tests/core/balancing/small_loop.h"
 
 namespace ww::balancing {
@@ -44,6 +45,18 @@ TEST(EarlierDesign, aLaterBranchIsNoPartOfTheRound) {
     EXPECT_EQ(after.branches.size(), 7u) << "in the order of the branches of today";
     const ShareCount count = shareCount(after);
     EXPECT_EQ(count.all, 4u);
+}
+
+TEST(EarlierDesign, theWalkOfTheRoundDoesNotAskForALaterBranch) {
+    FieldJob job = rivalLoop(project::RoundState::Accepted, 1.03);
+    const auto progress = [&] { return walkProgress(job.project(), *job.project().lastRound()); };
+    const WalkProgress before = progress();
+    addLater(job, "E", "R1", "4");
+    EXPECT_EQ(progress().all, before.all);
+    EXPECT_EQ(progress().read, before.read);
+    EXPECT_EQ(progress().unread, before.unread);
+    job.round(RoundKind::Adjusting, project::RoundState::Open);
+    EXPECT_EQ(progress().all, before.all + 1) << "it belongs to the next round";
 }
 
 TEST(EarlierDesign, aTerminalThatBecameAGroupLaterIsOneStill) {

@@ -223,6 +223,9 @@ TEST_F(AdjustDesk, theBoldSettingIsOneThatEnterTakes) {
         settle();
         place().holdAndNext();
         settle();
+        if (const std::vector<int> next = bold(); turn < 3 && next.size() == 1) {
+            EXPECT_EQ(place().valve().branch(), model.branchAt(next.front())) << "what is bold comes next";
+        }
     }
 }
 

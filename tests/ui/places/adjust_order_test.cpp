@@ -34,6 +34,36 @@ TEST_F(AdjustDesk, theOrderStaysWhileTriesAreLogged) {
     EXPECT_TRUE(sortedBefore != sortedAfter || before == after);
 }
 
+TEST_F(AdjustDesk, theOrderIsTheSameAfterTheProgramWasKilled) {
+    const base::Id workbook = m_desk.bridge().workbook()->workbookId();
+    const auto order = m_desk.preferences.orderIn(workbook);
+    ASSERT_TRUE(order) << "it is kept as soon as it is made";
+    ASSERT_GT(order->branches.size(), 2U);
+    EXPECT_TRUE(order->isAdvised);
+    EXPECT_FALSE(order->isChanged);
+    place().showBranch(order->branches[1]);
+    m_desk.key(Qt::Key_Up, Qt::AltModifier | Qt::ShiftModifier);
+    const auto changed = m_desk.preferences.orderIn(workbook);
+    ASSERT_TRUE(changed && changed->isChanged);
+    EXPECT_EQ(changed->branches[0], order->branches[1]);
+    // A window that comes later takes what is kept, whatever the readings since would advise.
+    m_desk.enter("30.0");
+    settle();
+    KeptOrder later(m_desk.bridge(), m_desk.window.advisor());
+    later.setKeeping({[&] { return m_desk.preferences.orderIn(workbook); }, {}});
+    const auto branches = later.order();
+    EXPECT_TRUE(later.isChanged());
+    ASSERT_FALSE(branches.empty());
+    EXPECT_EQ(m_desk.project().branches()[branches[0]].id, changed->branches[0]);
+    // An order of another round is none of this one.
+    OrderOfRound other = *changed;
+    other.round = m_desk.bridge().newId();
+    KeptOrder fresh(m_desk.bridge(), m_desk.window.advisor());
+    fresh.setKeeping({[&] { return std::optional(other); }, {}});
+    fresh.order();
+    EXPECT_FALSE(fresh.isChanged());
+}
+
 TEST_F(AdjustDesk, theOrderIsChangedByAPersonAndStaysSo) {
     const auto tags = [&] {
         QStringList all;

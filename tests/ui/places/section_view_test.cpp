@@ -108,6 +108,20 @@ TEST(SectionView, theListOfSentencesIsReadByKeysAndNamed) {
     EXPECT_EQ(list->textCursor().position(), list->document()->characterCount() - 1);
 }
 
+TEST(SectionView, homeAndEndLeadToItsEnds) {
+    SectionView view;
+    view.resize(400, 200);
+    view.show(sectionOf(25));
+    static_cast<QWidget&>(view).show();
+    QTest::qWait(0);
+    const QScrollBar* bar = view.verticalScrollBar();
+    ASSERT_GT(bar->maximum(), 0);
+    QTest::keyClick(&view, Qt::Key_End);
+    EXPECT_EQ(bar->value(), bar->maximum());
+    QTest::keyClick(&view, Qt::Key_Home);
+    EXPECT_EQ(bar->value(), 0);
+}
+
 TEST(SectionView, fewSentencesStandOnThePageItself) {
     SectionView view;
     view.show(sectionOf(SectionView::kMostLabels));

@@ -99,5 +99,51 @@ TEST(SystemPlace, showGoesToTheFirstTerminalWithoutAValveTable) {
     EXPECT_EQ(cell.column(), int(SystemModel::Valve));
 }
 
+TEST(SystemPlace, noBranchIsAddedBesideATextThatIsRefused) {
+    DeskWindow desk;
+    desk.window.showPlace(MainWindow::System);
+    QTest::qWait(0);
+    SystemPlace& place = *desk.window.system();
+    const std::size_t before = desk.project().branches().size();
+    const QModelIndex cell = place.table()->model()->index(0, SystemModel::Design);
+    place.table()->setFocus();
+    const QString wrong = "2.6 apples";
+    place.table()->beginEdit(cell, &wrong);
+    desk.key(Qt::Key_A, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(desk.project().branches().size(), before);
+    EXPECT_EQ(place.table()->editedCell(), cell);
+    EXPECT_TRUE(place.table()->editor()->hasFocus());
+    EXPECT_TRUE(desk.window.notice().contains("apples")) << desk.window.notice().toStdString();
+    // The letters of the walk are taken here too.
+    place.table()->editor()->setText("2.6m");
+    EXPECT_TRUE(place.table()->commitEdit()) << desk.window.notice().toStdString();
+    EXPECT_TRUE(cell.data().toString().startsWith("2.6")) << cell.data().toString().toStdString();
+    desk.key(Qt::Key_A, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(desk.project().branches().size(), before + 1);
+}
+
+TEST(SystemPlace, theRestOfABlindTextDoesNotReplaceWhatWaitsToBeMended) {
+    DeskWindow desk;
+    desk.window.showPlace(MainWindow::System);
+    QTest::qWait(0);
+    EntryTable& table = *desk.window.system()->table();
+    const QModelIndex refused = table.model()->index(0, SystemModel::Design);
+    const QModelIndex other = table.model()->index(1, SystemModel::Design);
+    const QString before = other.data().toString();
+    const QString wrong = "2.6 apples";
+    table.setFocus();
+    table.beginEdit(refused, &wrong);
+    ASSERT_FALSE(table.commitEdit());
+    QString first = "4";
+    table.beginEdit(other, &first);  // as the first key of "4000" does it
+    QTest::keyClicks(table.editor(), "000");
+    EXPECT_EQ(table.editedCell(), refused);
+    EXPECT_EQ(table.currentIndex(), refused) << "what is typed into is the cell that is shown as current";
+    EXPECT_EQ(table.editor()->text(), "2.6 apples000");
+    EXPECT_FALSE(table.commitEdit());
+    EXPECT_EQ(other.data().toString(), before);
+    table.cancelEdit();
+}
+
 }  // namespace
 }  // namespace ww::ui

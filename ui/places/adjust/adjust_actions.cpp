@@ -253,7 +253,15 @@ void AdjustPlace::startAtFirst() {
 std::optional<std::size_t> AdjustPlace::next() {
     const LoopPicture* picture = m_advisor.picture();
     const auto step = picture != nullptr ? indexStepToTurn(*picture, m_valve.branch()) : std::nullopt;
-    return step ? step : balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index());
+    if (step) {
+        return step;
+    }
+    // What is bold in the table is also what comes next.
+    if (m_offerElsewhere && m_offerElsewhere != m_valve.branch() &&
+        m_bridge.project().branches().contains(*m_offerElsewhere)) {
+        return m_bridge.project().branches().indexOf(*m_offerElsewhere);
+    }
+    return balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index());
 }
 
 void AdjustPlace::findValve() {

@@ -72,20 +72,13 @@ void AdjustPlace::findOfferElsewhere() {
         return;
     }
     const project::Project& project = m_bridge.project();
-    std::vector<bool> isToTurn(project.branches().size(), false);
-    for (const balancing::SettingAdvice& advised : picture->advice.settings) {
-        isToTurn[advised.branch] = !advised.isSet;
-    }
-    const auto own = m_valve.branch() ? std::find(order.begin(), order.end(), m_valve.index()) : order.end();
-    const std::size_t start = own == order.end() ? 0 : static_cast<std::size_t>(own - order.begin()) + 1;
+    const std::size_t own = m_valve.branch() ? m_valve.index() : project.branches().size();
     int probed = 0;
-    for (std::size_t step = 0; step < order.size() && probed < kMostProbed; ++step) {
-        const std::size_t candidate = order[(start + step) % order.size()];
-        const base::Id& id = project.branches()[candidate].id;
-        if (!isToTurn[candidate] || id == m_valve.branch() || balancing::isHeld(project, id)) {
-            continue;
+    for (const std::size_t candidate : balancing::leftToTurn(project, order, own, picture->advice)) {
+        if (++probed > kMostProbed) {
+            return;
         }
-        ++probed;
+        const base::Id& id = project.branches()[candidate].id;
         ValveInHand there(m_bridge, m_advisor, ValveInHand::Wanted::WordAlone);
         there.take(id);
         if (there.hasAim() && !isWordAgainstAdvice(there)) {

@@ -59,6 +59,8 @@ class AdjustPlace : public QWidget {
     void tellTyped();
     /// The keys that act now, while this control has them.
     KeyHints hint(const QWidget* inHand) const;
+    /// Where the working order outlives this place.
+    void keepOrderBy(OrderKeeping keeping) { m_order.setKeeping(std::move(keeping)); }
     /// Whether the working order is another than the advised one.
     bool isOrderChanged() const { return m_order.isChanged(); }
     /// Whether a try can be stored: a valve with an aim is in hand, and no round of one state of the loop is

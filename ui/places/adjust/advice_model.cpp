@@ -122,6 +122,9 @@ QString AdviceModel::doneNow(const balancing::SettingAdvice& advised) const {
     if (const auto* step = balancing::indexStepAt(m_shown->advice, advised.branch)) {
         return tr("open to %1").arg(settingOf(advised, step->setting));
     }
+    if (!advised.isSet && balancing::isHeld(m_bridge.project(), branch)) {
+        return tr("held");
+    }
     if (isLeft(advised)) {
         return tr("leave it");
     }
@@ -137,7 +140,7 @@ QString AdviceModel::doneNow(const balancing::SettingAdvice& advised) const {
                 return {};
         }
     }
-    return !advised.isSet && balancing::isHeld(m_bridge.project(), branch) ? tr("held") : QString();
+    return {};
 }
 
 QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int column) const {

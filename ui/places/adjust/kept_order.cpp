@@ -30,11 +30,15 @@ std::vector<std::size_t> KeptOrder::order() {
         balancing::workingOrder(project, m_bridge.assessment(), isAdvised ? &picture->advice : nullptr);
     const std::vector<base::Id> fresh = idsOf(made);
     const std::optional<base::Id> round = lastClosedRound(project);
+    if (round && round != m_round) {
+        recall(*round);
+    }
     if (!isStillGood(fresh, round, isAdvised)) {
         m_isChanged = m_isChanged && round == m_round;
         m_order = m_isChanged ? withValvesOf(fresh) : fresh;
         m_round = round;
         m_isAdvised = isAdvised;
+        keep();
     }
     std::vector<std::size_t> kept;
     for (const base::Id& branch : m_order) {
@@ -54,7 +58,27 @@ std::optional<std::size_t> KeptOrder::move(const base::Id& branch, int places) {
     m_order.erase(from);
     m_order.insert(m_order.begin() + to, moved);
     m_isChanged = true;
+    keep();
     return static_cast<std::size_t>(to);
+}
+
+void KeptOrder::recall(const base::Id& round) {
+    const auto kept = m_keeping.recall ? m_keeping.recall() : std::nullopt;
+    const auto isThere = [&](const base::Id& branch) {
+        return m_bridge.project().branches().contains(branch);
+    };
+    if (kept && kept->round == round && std::all_of(kept->branches.begin(), kept->branches.end(), isThere)) {
+        m_order = kept->branches;
+        m_round = kept->round;
+        m_isAdvised = kept->isAdvised;
+        m_isChanged = kept->isChanged;
+    }
+}
+
+void KeptOrder::keep() const {
+    if (m_keeping.keep && m_round) {
+        m_keeping.keep({*m_round, m_order, m_isAdvised, m_isChanged});
+    }
 }
 
 void KeptOrder::reset() {

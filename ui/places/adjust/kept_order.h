@@ -3,10 +3,12 @@
 // order that is advised (core/balancing/adjusting.h).
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <vector>
 
 #include "ui/loop_advisor.h"
+#include "ui/order_of_round.h"
 
 namespace ww::ui {
 
@@ -16,10 +18,19 @@ inline constexpr base::MessageForm kMovedInOrder{
 inline constexpr base::MessageForm kOrderRestored{
     "order_restored", "the valves are taken in the advised order again; Alt+Shift+Up and Down change it"};
 
+/// Where the order of the open workbook outlives its window.
+struct OrderKeeping {
+    std::function<std::optional<OrderOfRound>()> recall;
+    std::function<void(const OrderOfRound&)> keep;
+};
+
 class KeptOrder {
   public:
     KeptOrder(const WorkbookBridge& bridge, const LoopAdvisor& advisor)
         : m_bridge(bridge), m_advisor(advisor) {}
+    /// From now on each order that is made is kept, and one that is kept of the same round is taken instead
+    /// of a new one. Without it the order lives as long as this.
+    void setKeeping(OrderKeeping keeping) { m_keeping = std::move(keeping); }
 
     /// Indices into Project::branches(). Made anew when another round is the last one that was closed, when
     /// other valves are to be set (a reference changed), and when the first advice is there. Where a person
@@ -35,6 +46,9 @@ class KeptOrder {
     bool isChanged() const { return m_isChanged; }
 
   private:
+    /// Takes the order that is kept of a round, where there is one.
+    void recall(const base::Id& round);
+    void keep() const;
     std::vector<base::Id> idsOf(const std::vector<std::size_t>& branches) const;
     bool isStillGood(const std::vector<base::Id>& fresh, const std::optional<base::Id>& round,
                      bool isAdvised) const;
@@ -43,6 +57,7 @@ class KeptOrder {
 
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
+    OrderKeeping m_keeping;
     std::vector<base::Id> m_order;
     std::optional<base::Id> m_round;
     bool m_isAdvised = false;

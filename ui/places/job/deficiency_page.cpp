@@ -190,6 +190,9 @@ base::Outcome DeficiencyPage::store(int row, int column, const QString& typed) {
 }
 
 void DeficiencyPage::add(std::optional<base::Id> branch) {
+    if (!m_table->settleEdit()) {
+        return;
+    }
     project::Deficiency made = balancing::newDeficiency(m_bridge.project(), branch, m_bridge.reviewContext());
     if (m_bridge.tellOrClear(m_bridge.apply(balancing::putDeficiency(std::move(made))))) {
         m_table->setFocus(Qt::OtherFocusReason);

@@ -183,7 +183,7 @@ QWidget* JobPlace::buildTables() {
 template <class Model>
 void JobPlace::connectRows(EntryTable* table, Model* model, QPushButton* add, QPushButton* remove) {
     connect(add, &QPushButton::clicked, this, [this, table, model] {
-        if (m_bridge.tellOrClear(model->add())) {
+        if (table->settleEdit() && m_bridge.tellOrClear(model->add())) {
             table->setFocus(Qt::OtherFocusReason);
             table->beginEdit(model->index(model->rowCount() - 1, 0));
         }

@@ -69,6 +69,9 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
             m_bridge.apply(balancing::addUsualReadiness(m_bridge.project(), context.ids, text::wording())));
     });
     connect(m_add, &QPushButton::clicked, this, [this] {
+        if (!m_table->settleEdit()) {
+            return;
+        }
         project::ReadinessLine made;
         made.id = m_bridge.newId();
         made.text = tr("New line").toStdString();

@@ -116,7 +116,7 @@ RowSheet<CurveRow>::Content DataPage::curveContent() {
     content.fields = {measured(tr("Impeller"), &CurveRow::impeller, fields::boreUnit, FieldSign::Positive),
                       measured(tr("Flow"), &CurveRow::flow, text::flowUnit, least),
                       measured(tr("Head"), &CurveRow::head, curveHeadUnit, least),
-                      measured(tr("Efficiency"), &CurveRow::efficiency, Unit::Percent, least),
+                      fields::efficiency(tr("Efficiency"), &CurveRow::efficiency),
                       measured(tr("Power"), &CurveRow::power, fields::powerUnit, FieldSign::Positive),
                       measured(tr("NPSH"), &CurveRow::npshRequired, curveHeadUnit, least)};
     content.needs = tr("flow and head");
@@ -199,6 +199,9 @@ base::Outcome DataPage::store(int field, int index, const QString& typed) {
 }
 
 bool DataPage::addPump() {
+    if (!m_table->settleEdit()) {
+        return false;
+    }
     const project::Project& project = m_bridge.project();
     project::Pump pump;
     pump.id = m_bridge.newId();

@@ -42,7 +42,7 @@ std::vector<RecordField<Pump>> pumpFields() {
                  FieldSign::NotNegative),
         fields::yesOrNo(base::term("Has a drive"), &Pump::hasDrive),
         measured(base::term("Motor power"), &Pump::motorPower, fields::powerUnit, positive),
-        measured(base::term("Motor efficiency"), &Pump::motorEfficiency, Unit::Percent, positive),
+        fields::efficiency(base::term("Motor efficiency"), &Pump::motorEfficiency),
         measured(base::term("Plate volts"), &Pump::volts, Unit::Volt, positive),
         measured(base::term("Plate amps"), &Pump::amps, Unit::Ampere, positive),
         measured(base::term("Plate power factor"), &Pump::powerFactor, Unit::One, positive),

@@ -114,6 +114,9 @@ base::Outcome SetPointPage::store(int field, int record, const QString& typed) {
 }
 
 bool SetPointPage::add() {
+    if (!m_table->settleEdit()) {
+        return false;
+    }
     const project::Project& project = m_bridge.project();
     SetPoint made;
     made.id = m_bridge.newId();

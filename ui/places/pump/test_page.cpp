@@ -6,6 +6,7 @@
 #include <array>
 
 #include "core/balancing/pump_doubts.h"
+#include "core/balancing/walk_forms.h"
 #include "core/project/edit_label.h"
 #include "core/pump_room/test_entry.h"
 #include "core/pump_room/test_sheet.h"
@@ -28,6 +29,14 @@ constexpr base::MessageForm kNoPumpToTest{"pump_test_no_pump",
                                           "the job has no pump yet; add one on the page Pump Data"};
 constexpr base::MessageForm kGaugeUnknown{"pump_test_gauge_unknown",
                                           "no instrument is called \"{1}\"; type a tag of the place Job"};
+
+constexpr base::MessageForm kPointNotRead{"pump_test_round_closed",
+                                          "round {1} is closed and has no reading of this point; open the "
+                                          "next round (Ctrl+Shift+N) and read it there"};
+constexpr base::MessageForm kBackCorrectedHere{
+    "pump_test_round_back",
+    "round {1} was sent back, so this corrects its reading and the old value stays on record; say why in the "
+    "field Note"};
 
 constexpr std::array kPoints{PumpPoint::Static,   PumpPoint::Shutoff,
                              PumpPoint::FullOpen, PumpPoint::ThrottledToDesign,
@@ -74,7 +83,8 @@ TestPage::TestPage(WorkbookBridge& bridge, QWidget* parent)
            },
            [this](int field, int point) { return text(field, point); },
            [this](int field, int point, const QString& typed) { return store(field, point, typed); },
-           {project::RecordKind::PumpReading, project::RecordKind::Round, project::RecordKind::Instrument}},
+           {project::RecordKind::PumpReading, project::RecordKind::Round, project::RecordKind::Instrument},
+           [this](int point) { return takes(point); }},
           this)),
       m_table(new EntryTable(this)),
       m_delegate(new BranchDelegate(this)),
@@ -88,11 +98,15 @@ TestPage::TestPage(WorkbookBridge& bridge, QWidget* parent)
         for (const base::Fault& doubt : isStored ? doubtsAt(cell.column() - 1) : std::vector<base::Fault>()) {
             if (std::find(before.begin(), before.end(), doubt) == before.end()) {
                 emit m_bridge.messageRaised(doubt);
-                break;
+                return isStored;
             }
+        }
+        if (isStored) {
+            tellCorrection();
         }
         return isStored;
     });
+    connect(m_table, &EntryTable::typingRefused, this, &TestPage::tellWhyNot);
     m_table->setAccessibleDescription(tr("Type to enter a value; Enter goes down, Tab goes right"));
     m_round->setWordWrap(true);
     auto* label = new QLabel(tr("Pump"), this);
@@ -176,6 +190,40 @@ std::vector<base::Fault> TestPage::doubtsAt(int point) const {
                                                          : std::vector<base::Fault>();
 }
 
+bool TestPage::takes(int point) const {
+    const project::Pump* pump = m_chooser->pump();
+    const project::Round* round = m_bridge.project().lastRound();
+    if (pump == nullptr || round == nullptr || round->state == project::RoundState::Open) {
+        return true;  // What is missing is told at Enter.
+    }
+    return m_bridge.roundToCorrectOrNull() != nullptr &&
+           pump_room::testReading(m_bridge.project(), round->id, pump->id,
+                                  kPoints[static_cast<std::size_t>(point)]) != nullptr;
+}
+
+void TestPage::tellWhyNot(const QModelIndex& cell) {
+    if (cell.column() <= 0 || m_bridge.isReadOnly()) {
+        return;
+    }
+    const project::Round* round = m_bridge.project().lastRound();
+    const bool isCorrectable = m_bridge.roundToCorrectOrNull() != nullptr;
+    const bool isAccepted = round->state == project::RoundState::Accepted;
+    m_bridge.tell(base::Fault{isCorrectable ? &kPointNotRead
+                              : isAccepted  ? &balancing::kRoundAccepted
+                                            : &kRoundNotOpen,
+                              {},
+                              {std::to_string(round->number)}});
+}
+
+void TestPage::tellCorrection() {
+    const project::Round& round = *m_bridge.project().lastRound();
+    if (round.state == project::RoundState::Closed || round.state == project::RoundState::SentBack) {
+        const bool isBack = round.state == project::RoundState::SentBack;
+        emit m_bridge.messageRaised(base::Fault{
+            isBack ? &kBackCorrectedHere : &kClosedCorrected, {}, {std::to_string(round.number)}});
+    }
+}
+
 /// In a new round the keys stand where its first value belongs.
 void TestPage::beginRound(const project::Round* round) {
     const auto id = round != nullptr ? std::optional(round->id) : std::nullopt;
@@ -197,10 +245,14 @@ void TestPage::beginRound(const project::Round* round) {
 void TestPage::refresh() {
     const project::Round* round = m_bridge.project().lastRound();
     beginRound(round);
+    const bool isOpen = round != nullptr && round->state == project::RoundState::Open;
     m_round->setText(
         round == nullptr
             ? tr("Open a round first (Ctrl+Shift+N): readings are kept with one.")
-            : tr("Readings of round %1, %2.").arg(round->number).arg(text::nameOf(round->state)));
+            : (isOpen ? tr("Readings of round %1, %2.")
+                      : tr("Readings of round %1, %2. New ones need the next round (Ctrl+Shift+N)."))
+                  .arg(round->number)
+                  .arg(text::nameOf(round->state)));
     fitFieldColumns(*m_table, 18, 13);
     ww::report::Section section;
     section.title = base::Fault{&pump_room::kShutoffTitle, {}, {}};

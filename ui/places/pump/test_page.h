@@ -33,6 +33,11 @@ class TestPage : public PumpPage {
     void refresh();
     /// What is odd about the reading of a point, and has no reason yet.
     std::vector<base::Fault> doubtsAt(int point) const;
+    /// Whether the last round takes a value at a point: any while it is open, then corrections alone.
+    bool takes(int point) const;
+    void tellWhyNot(const QModelIndex& cell);
+    /// Says that what was stored corrects a round that is closed or was sent back.
+    void tellCorrection();
     void beginRound(const project::Round* round);
 
     WorkbookBridge& m_bridge;

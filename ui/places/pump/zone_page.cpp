@@ -35,6 +35,8 @@ constexpr base::MessageForm kZoneTagUnknown{"zone_tag_unknown",
 constexpr base::MessageForm kZoneFlowMissing{
     "zone_flow_missing", "the new design flow is missing; type it, such as 12.5 gpm or 0.8 L/s"};
 
+constexpr base::MessageForm kStudySaved{"zone_study_saved", "the study is saved as {1}"};
+
 constexpr int kZoneFormWidth = 370;
 
 bool areEqual(const balancing::Resistances& left, const balancing::Resistances& right) {
@@ -231,8 +233,8 @@ void ZonePage::saveStudy() {
     const QString folder = QFileInfo(m_bridge.file()).absolutePath();
     const QString file = QFileDialog::getSaveFileName(
         this, tr("Save Study"), folder + '/' + report::fileNameOf(study()), tr("PDF files (*.pdf)"));
-    if (!file.isEmpty()) {
-        m_bridge.tellOrClear(writeStudy(std::filesystem::path(file.toStdString())));
+    if (!file.isEmpty() && m_bridge.tell(writeStudy(std::filesystem::path(file.toStdString())))) {
+        emit m_bridge.messageRaised(base::Fault{&kStudySaved, {}, {file.toStdString()}});
     }
 }
 

@@ -336,6 +336,9 @@ void SystemPlace::jump() {
 
 void SystemPlace::addBranch() {
     m_showValves->setChecked(false);
+    if (!m_table->settleEdit()) {
+        return;  // A new row would be beside the text that still waits to be mended.
+    }
     const base::Id id = m_bridge.newId();
     const base::Outcome done = m_bridge.apply(newBranch(m_bridge.project(), m_bridge.selectedBranch(), id));
     if (!done) {

@@ -175,6 +175,9 @@ RowPanel* ValvePage::pointPanel() {
 
 bool ValvePage::addValve() {
     const project::Project& project = m_bridge.project();
+    if (!m_table->settleEdit()) {
+        return false;
+    }
     ValveModel valve;
     valve.id = m_bridge.newId();
     valve.coefficientUnit =
