@@ -1184,10 +1184,6 @@
         <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}: unter dem kleinsten Laufrad von {5}, also reicht Abdrehen allein nicht</translation>
     </message>
     <message>
-        <source>Each terminal before rebalancing, and its new setting</source>
-        <translation>Jeder Verbraucher vor neuem Abgleich und seine neue Einstellung</translation>
-    </message>
-    <message>
         <source>Efficiency</source>
         <translation>Wirkungsgrad</translation>
     </message>
@@ -1546,10 +1542,6 @@
     <message>
         <source>No reading is on record.</source>
         <translation>Keine Ablesung ist eingetragen.</translation>
-    </message>
-    <message>
-        <source>No report of this job has been signed.</source>
-        <translation>Kein Bericht dieses Auftrags wurde signiert.</translation>
     </message>
     <message>
         <source>No round of readings has been walked yet</source>
@@ -2462,10 +2454,6 @@
     <message>
         <source>edition and clause are not entered; enter them</source>
         <translation>Ausgabe und Abschnitt sind nicht eingetragen; tragen Sie sie ein</translation>
-    </message>
-    <message>
-        <source>edition and clause of the adopted energy code are not entered; enter them before the report is signed</source>
-        <translation>Ausgabe und Abschnitt der geltenden Energievorschrift sind nicht eingetragen; tragen Sie sie ein, bevor der Bericht signiert wird</translation>
     </message>
     <message>
         <source>every comment is resolved</source>
@@ -5848,10 +5836,6 @@
         <translation>keine Änderung: bei Auslegungsdurchfluss erzeugt die Pumpe {1} und der Schlechtpunktkreis braucht {2}, der Unterschied ist nicht feststellbar; Laufrad und Drehzahl so lassen</translation>
     </message>
     <message>
-        <source>no saving that could be told</source>
-        <translation>keine feststellbare Ersparnis</translation>
-    </message>
-    <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>Runde {1} ist offen; schließen Sie sie zuerst (Strg+Umschalt+W), dann wird sie gesendet und entschieden</translation>
     </message>
@@ -6116,10 +6100,6 @@
         <translation>las oder sandte auch diese Runden: {1}</translation>
     </message>
     <message>
-        <source>round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it, then send back</source>
-        <translation>Runde {1} hat keinen offenen Kommentar, der sagt, was zu berichtigen ist; wählen Sie eine Zelle des Vergleichs, drücken Sie Strg+Alt+C und schreiben Sie es, dann geben Sie zurück</translation>
-    </message>
-    <message>
         <source>round {1} was sent back, so this corrects its reading and the old value stays in the history; say why in a note (Ctrl+M)</source>
         <translation>Runde {1} wurde zurückgegeben, dies berichtigt also ihre Ablesung und der alte Wert bleibt im Verlauf; nennen Sie den Grund in einer Notiz (Strg+M)</translation>
     </message>
@@ -6322,6 +6302,58 @@
     <message>
         <source>this survey begins without a readiness list; see that the loop is clean, filled, vented and safe to run, and note it: Job, Readiness, Take Usual List</source>
         <translation>diese Aufnahme beginnt ohne Bereitschaftsliste; sehen Sie nach, dass der Kreislauf sauber, gefüllt, entlüftet und sicher zu betreiben ist, und notieren Sie es: Auftrag, Bereitschaft, Übliche Liste nehmen</translation>
+    </message>
+    <message>
+        <source>Each terminal and each valve on the way before rebalancing, and its new setting</source>
+        <translation>Jeder Verbraucher und jedes Ventil auf dem Weg vor neuem Abgleich und seine neue Einstellung</translation>
+    </message>
+    <message>
+        <source>In {1} hours a year at the flow as read: {2} kWh or {4} {5} {3w}</source>
+        <translation>In {1} Stunden im Jahr beim abgelesenen Durchfluss: {2} kWh oder {4} {5} {3w}</translation>
+    </message>
+    <message>
+        <source>In {1} hours a year at the flow as read: {2} kWh {3w}</source>
+        <translation>In {1} Stunden im Jahr beim abgelesenen Durchfluss: {2} kWh {3w}</translation>
+    </message>
+    <message>
+        <source>No report of this job was signed before this one.</source>
+        <translation>Vor diesem wurde kein Bericht dieses Auftrags signiert.</translation>
+    </message>
+    <message>
+        <source>Power from the mains</source>
+        <translation>Leistung aus dem Netz</translation>
+    </message>
+    <message>
+        <source>a further change of speed brings no saving that could be told</source>
+        <translation>eine weitere Änderung der Drehzahl bringt keine feststellbare Ersparnis</translation>
+    </message>
+    <message>
+        <source>edition and clause of the adopted energy code are not entered, so the report names none; enter them</source>
+        <translation>Ausgabe und Abschnitt der geltenden Energievorschrift sind nicht eingetragen, der Bericht nennt also keine; tragen Sie sie ein</translation>
+    </message>
+    <message>
+        <source>only for sending back: round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it</source>
+        <translation>nur zum Zurückgeben: Runde {1} hat keinen offenen Kommentar, der sagt, was zu berichtigen ist; wählen Sie eine Zelle des Vergleichs, drücken Sie Strg+Alt+C und schreiben Sie ihn</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and has no reading of this point; open the next round (Ctrl+Shift+N) and read it there</source>
+        <translation>Runde {1} ist geschlossen und hat keine Ablesung dieses Punktes; öffnen Sie die nächste Runde (Strg+Umschalt+N) und lesen Sie ihn dort ab</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back, so this corrects its reading and the old value stays on record; say why in the field Note</source>
+        <translation>Runde {1} wurde zurückgegeben, dies berichtigt also ihre Ablesung und der alte Wert bleibt aufgezeichnet; nennen Sie den Grund im Feld Notiz</translation>
+    </message>
+    <message>
+        <source>the study is saved as {1}</source>
+        <translation>die Studie ist gespeichert als {1}</translation>
+    </message>
+    <message>
+        <source>{1} is more than a whole; type an efficiency of 100 % at most</source>
+        <translation>{1} ist mehr als ein Ganzes; tippen Sie einen Wirkungsgrad von höchstens 100 %</translation>
+    </message>
+    <message>
+        <source>{1}: {2} in round {3}, {4} in round {5}: {6} {7w}, {8} %</source>
+        <translation>{1}: {2} in Runde {3}, {4} in Runde {5}: {6} {7w}, {8} %</translation>
     </message>
 </context>
 <context>
@@ -8935,6 +8967,10 @@
         <source>Working order: changed here by hand; Ctrl+Alt+B goes back to the advised one.</source>
         <translation>Arbeitsfolge: hier von Hand geändert; Strg+Alt+B geht zur empfohlenen zurück.</translation>
     </message>
+    <message>
+        <source>The pump makes too little at design flow at its present speed: raise it to about %1 % of full speed, by a licensed person and within the limits of the maker. Where that does not help, see that the index path is open and that strainers and filters are clean. Its figures: Pump, Decision.</source>
+        <translation>Die Pumpe erzeugt beim Auslegungsdurchfluss mit ihrer jetzigen Drehzahl zu wenig: Erhöhen Sie diese auf etwa %1 % der vollen Drehzahl, durch eine befugte Person und in den Grenzen des Herstellers. Wo das nicht hilft, sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind. Ihre Zahlen: Pumpe, Entscheidung.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AimStripModel</name>
@@ -9928,6 +9964,10 @@
     <message>
         <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
         <translation>angenommen nach den Grenzen: Anteil ±%1 %, der Auslegung %2 bis +%3 %</translation>
+    </message>
+    <message>
+        <source>About the round, scrolled</source>
+        <translation>Zur Runde, mit Bildlauf</translation>
     </message>
 </context>
 <context>
@@ -12004,10 +12044,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Streuung, %: %1.   Im Anteil: %2 von %3.</translation>
     </message>
     <message>
-        <source>Only one round yet: nothing to compare</source>
-        <translation>Erst eine Runde: nichts zu vergleichen</translation>
-    </message>
-    <message>
         <source>The same round twice: nothing to compare</source>
         <translation>Zweimal dieselbe Runde: nichts zu vergleichen</translation>
     </message>
@@ -12096,6 +12132,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O) oder legen Sie einen Auftrag an (Strg+N).</translation>
+    </message>
+    <message>
+        <source>The first round: all its rows</source>
+        <translation>Die erste Runde: alle ihre Zeilen</translation>
     </message>
 </context>
 <context>
@@ -12250,6 +12290,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Withdrawing needs a reason.</source>
         <translation>Zurückziehen braucht einen Grund.</translation>
+    </message>
+    <message>
+        <source>Revision %1 is signed by %2; nothing was changed since</source>
+        <translation>Revision %1 ist von %2 signiert; seither wurde nichts geändert</translation>
     </message>
 </context>
 <context>
@@ -12657,6 +12701,10 @@ ab</translation>
     <message>
         <source>Readings of round %1, %2.</source>
         <translation>Ablesungen der Runde %1, %2.</translation>
+    </message>
+    <message>
+        <source>Readings of round %1, %2. New ones need the next round (Ctrl+Shift+N).</source>
+        <translation>Ablesungen der Runde %1, %2. Neue brauchen die nächste Runde (Strg+Umschalt+N).</translation>
     </message>
 </context>
 <context>
@@ -13123,6 +13171,10 @@ ab</translation>
     <message>
         <source>State</source>
         <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Added later</source>
+        <translation>Kam später</translation>
     </message>
 </context>
 <context>

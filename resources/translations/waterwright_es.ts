@@ -1184,10 +1184,6 @@
         <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}: por debajo del rodete mínimo de {5}, así que recortar solo no basta</translation>
     </message>
     <message>
-        <source>Each terminal before rebalancing, and its new setting</source>
-        <translation>Cada terminal antes de reequilibrar, y su nuevo ajuste</translation>
-    </message>
-    <message>
         <source>Efficiency</source>
         <translation>Rendimiento</translation>
     </message>
@@ -1546,10 +1542,6 @@
     <message>
         <source>No reading is on record.</source>
         <translation>No consta ninguna lectura.</translation>
-    </message>
-    <message>
-        <source>No report of this job has been signed.</source>
-        <translation>No se ha firmado ningún informe de esta obra.</translation>
     </message>
     <message>
         <source>No round of readings has been walked yet</source>
@@ -2462,10 +2454,6 @@
     <message>
         <source>edition and clause are not entered; enter them</source>
         <translation>edición y cláusula sin introducir; introdúzcalas</translation>
-    </message>
-    <message>
-        <source>edition and clause of the adopted energy code are not entered; enter them before the report is signed</source>
-        <translation>edición y cláusula del código energético vigente sin introducir; introdúzcalas antes de firmar el informe</translation>
     </message>
     <message>
         <source>every comment is resolved</source>
@@ -5848,10 +5836,6 @@
         <translation>sin cambio: al caudal de diseño la bomba da {1} y el circuito más desfavorable necesita {2}, diferencia no apreciable; deje el rodete y la velocidad como están</translation>
     </message>
     <message>
-        <source>no saving that could be told</source>
-        <translation>ningún ahorro apreciable</translation>
-    </message>
-    <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>la ronda {1} está abierta; ciérrela primero (Ctrl+Mayús+W), después se envía y se decide</translation>
     </message>
@@ -6116,10 +6100,6 @@
         <translation>también leyó o envió estas rondas: {1}</translation>
     </message>
     <message>
-        <source>round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it, then send back</source>
-        <translation>la ronda {1} no tiene ningún comentario abierto que diga qué corregir; elija una celda de la comparación, pulse Ctrl+Alt+C y escríbalo, después devuélvala</translation>
-    </message>
-    <message>
         <source>round {1} was sent back, so this corrects its reading and the old value stays in the history; say why in a note (Ctrl+M)</source>
         <translation>la ronda {1} fue devuelta, esto corrige pues su lectura y el valor anterior queda en el historial; diga por qué en una nota (Ctrl+M)</translation>
     </message>
@@ -6322,6 +6302,58 @@
     <message>
         <source>this survey begins without a readiness list; see that the loop is clean, filled, vented and safe to run, and note it: Job, Readiness, Take Usual List</source>
         <translation>este levantamiento empieza sin lista de preparación; vea que la red esté limpia, llena, purgada y segura para funcionar, y anótelo: Obra, Preparación, Tomar la lista usual</translation>
+    </message>
+    <message>
+        <source>Each terminal and each valve on the way before rebalancing, and its new setting</source>
+        <translation>Cada terminal y cada válvula en el camino antes de reequilibrar, y su nuevo ajuste</translation>
+    </message>
+    <message>
+        <source>In {1} hours a year at the flow as read: {2} kWh or {4} {5} {3w}</source>
+        <translation>En {1} horas al año con el caudal leído: {2} kWh o {4} {5} {3w}</translation>
+    </message>
+    <message>
+        <source>In {1} hours a year at the flow as read: {2} kWh {3w}</source>
+        <translation>En {1} horas al año con el caudal leído: {2} kWh {3w}</translation>
+    </message>
+    <message>
+        <source>No report of this job was signed before this one.</source>
+        <translation>Antes de este no se firmó ningún informe de esta obra.</translation>
+    </message>
+    <message>
+        <source>Power from the mains</source>
+        <translation>Potencia de la red eléctrica</translation>
+    </message>
+    <message>
+        <source>a further change of speed brings no saving that could be told</source>
+        <translation>otro cambio de velocidad no aporta ningún ahorro apreciable</translation>
+    </message>
+    <message>
+        <source>edition and clause of the adopted energy code are not entered, so the report names none; enter them</source>
+        <translation>edición y cláusula del código energético vigente sin introducir, el informe no nombra ninguna; introdúzcalas</translation>
+    </message>
+    <message>
+        <source>only for sending back: round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it</source>
+        <translation>solo para devolver: la ronda {1} no tiene ningún comentario abierto que diga qué corregir; elija una celda de la comparación, pulse Ctrl+Alt+C y escríbalo</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and has no reading of this point; open the next round (Ctrl+Shift+N) and read it there</source>
+        <translation>la ronda {1} está cerrada y no tiene lectura de este punto; abra la ronda siguiente (Ctrl+Mayús+N) y léalo en ella</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back, so this corrects its reading and the old value stays on record; say why in the field Note</source>
+        <translation>la ronda {1} fue devuelta, esto corrige pues su lectura y el valor anterior queda registrado; diga por qué en el campo Nota</translation>
+    </message>
+    <message>
+        <source>the study is saved as {1}</source>
+        <translation>el estudio está guardado como {1}</translation>
+    </message>
+    <message>
+        <source>{1} is more than a whole; type an efficiency of 100 % at most</source>
+        <translation>{1} es más que el todo; escriba un rendimiento de 100 % como máximo</translation>
+    </message>
+    <message>
+        <source>{1}: {2} in round {3}, {4} in round {5}: {6} {7w}, {8} %</source>
+        <translation>{1}: {2} en la ronda {3}, {4} en la ronda {5}: {6} {7w}, {8} %</translation>
     </message>
 </context>
 <context>
@@ -8935,6 +8967,10 @@
         <source>Working order: changed here by hand; Ctrl+Alt+B goes back to the advised one.</source>
         <translation>Orden de trabajo: cambiado aquí a mano; Ctrl+Alt+B vuelve al aconsejado.</translation>
     </message>
+    <message>
+        <source>The pump makes too little at design flow at its present speed: raise it to about %1 % of full speed, by a licensed person and within the limits of the maker. Where that does not help, see that the index path is open and that strainers and filters are clean. Its figures: Pump, Decision.</source>
+        <translation>La bomba da demasiado poco con el caudal de diseño a su velocidad actual: súbala hasta cerca del %1 % de la velocidad plena, por una persona autorizada y dentro de los límites del fabricante. Si no ayuda, compruebe que el camino más desfavorable esté abierto y que los filtros estén limpios. Sus cifras: Bomba, Decisión.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AimStripModel</name>
@@ -9928,6 +9964,10 @@
     <message>
         <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
         <translation>aceptada por los límites: cuota ±%1 %, del diseño %2 a +%3 %</translation>
+    </message>
+    <message>
+        <source>About the round, scrolled</source>
+        <translation>Sobre la ronda, desplazado</translation>
     </message>
 </context>
 <context>
@@ -12004,10 +12044,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Dispersión, %: %1.   En cuota: %2 de %3.</translation>
     </message>
     <message>
-        <source>Only one round yet: nothing to compare</source>
-        <translation>Solo hay una ronda: nada que comparar</translation>
-    </message>
-    <message>
         <source>The same round twice: nothing to compare</source>
         <translation>Dos veces la misma ronda: nada que comparar</translation>
     </message>
@@ -12096,6 +12132,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>The first round: all its rows</source>
+        <translation>La primera ronda: todas sus filas</translation>
     </message>
 </context>
 <context>
@@ -12250,6 +12290,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Withdrawing needs a reason.</source>
         <translation>Para retirar hace falta un motivo.</translation>
+    </message>
+    <message>
+        <source>Revision %1 is signed by %2; nothing was changed since</source>
+        <translation>La revisión %1 está firmada por %2; desde entonces no se ha cambiado nada</translation>
     </message>
 </context>
 <context>
@@ -12657,6 +12701,10 @@ desde</translation>
     <message>
         <source>Readings of round %1, %2.</source>
         <translation>Lecturas de la ronda %1, %2.</translation>
+    </message>
+    <message>
+        <source>Readings of round %1, %2. New ones need the next round (Ctrl+Shift+N).</source>
+        <translation>Lecturas de la ronda %1, %2. Las nuevas necesitan la ronda siguiente (Ctrl+Mayús+N).</translation>
     </message>
 </context>
 <context>
@@ -13123,6 +13171,10 @@ objetivo</translation>
     <message>
         <source>State</source>
         <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Added later</source>
+        <translation>Añadido después</translation>
     </message>
 </context>
 <context>

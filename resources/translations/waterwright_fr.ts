@@ -1184,10 +1184,6 @@
         <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}&#xa0;: sous la roue minimale de {5}, rogner seul ne suffit donc pas</translation>
     </message>
     <message>
-        <source>Each terminal before rebalancing, and its new setting</source>
-        <translation>Chaque terminal avant rééquilibrage, et son nouveau réglage</translation>
-    </message>
-    <message>
         <source>Efficiency</source>
         <translation>Rendement</translation>
     </message>
@@ -1546,10 +1542,6 @@
     <message>
         <source>No reading is on record.</source>
         <translation>Aucune mesure n’est enregistrée.</translation>
-    </message>
-    <message>
-        <source>No report of this job has been signed.</source>
-        <translation>Aucun rapport de ce chantier n’a été signé.</translation>
     </message>
     <message>
         <source>No round of readings has been walked yet</source>
@@ -2462,10 +2454,6 @@
     <message>
         <source>edition and clause are not entered; enter them</source>
         <translation>édition et article non saisis&#xa0;; saisissez-les</translation>
-    </message>
-    <message>
-        <source>edition and clause of the adopted energy code are not entered; enter them before the report is signed</source>
-        <translation>édition et article du code énergétique adopté non saisis&#xa0;; saisissez-les avant de signer le rapport</translation>
     </message>
     <message>
         <source>every comment is resolved</source>
@@ -5848,10 +5836,6 @@
         <translation>aucun changement&#xa0;: au débit nominal la pompe donne {1} et le circuit défavorisé demande {2}, écart non décelable&#xa0;; laissez la roue et la vitesse telles quelles</translation>
     </message>
     <message>
-        <source>no saving that could be told</source>
-        <translation>aucune économie décelable</translation>
-    </message>
-    <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>le passage {1} est ouvert&#xa0;; clôturez-le d’abord (Ctrl+Maj+W), puis il est envoyé et soumis à décision</translation>
     </message>
@@ -6116,10 +6100,6 @@
         <translation>a aussi mesuré ou envoyé ces passages&#xa0;: {1}</translation>
     </message>
     <message>
-        <source>round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it, then send back</source>
-        <translation>le passage {1} n’a aucun commentaire ouvert qui dise quoi corriger&#xa0;; choisissez une cellule de la comparaison, appuyez sur Ctrl+Alt+C et écrivez-le, puis renvoyez</translation>
-    </message>
-    <message>
         <source>round {1} was sent back, so this corrects its reading and the old value stays in the history; say why in a note (Ctrl+M)</source>
         <translation>le passage {1} a été renvoyé, ceci corrige donc sa mesure et l’ancienne valeur reste dans l’historique&#xa0;; dites pourquoi dans une note (Ctrl+M)</translation>
     </message>
@@ -6322,6 +6302,58 @@
     <message>
         <source>this survey begins without a readiness list; see that the loop is clean, filled, vented and safe to run, and note it: Job, Readiness, Take Usual List</source>
         <translation>ce relevé commence sans liste de préparation&#xa0;; voyez que la boucle est propre, remplie, purgée et sûre à exploiter, et notez-le&#xa0;: Chantier, Préparation, Prendre la liste usuelle</translation>
+    </message>
+    <message>
+        <source>Each terminal and each valve on the way before rebalancing, and its new setting</source>
+        <translation>Chaque terminal et chaque vanne sur le chemin avant rééquilibrage, et son nouveau réglage</translation>
+    </message>
+    <message>
+        <source>In {1} hours a year at the flow as read: {2} kWh or {4} {5} {3w}</source>
+        <translation>En {1} heures par an au débit relevé&#xa0;: {2} kWh ou {4} {5} {3w}</translation>
+    </message>
+    <message>
+        <source>In {1} hours a year at the flow as read: {2} kWh {3w}</source>
+        <translation>En {1} heures par an au débit relevé&#xa0;: {2} kWh {3w}</translation>
+    </message>
+    <message>
+        <source>No report of this job was signed before this one.</source>
+        <translation>Aucun rapport de ce chantier n’a été signé avant celui-ci.</translation>
+    </message>
+    <message>
+        <source>Power from the mains</source>
+        <translation>Puissance du réseau électrique</translation>
+    </message>
+    <message>
+        <source>a further change of speed brings no saving that could be told</source>
+        <translation>un nouveau changement de vitesse n’apporte aucune économie décelable</translation>
+    </message>
+    <message>
+        <source>edition and clause of the adopted energy code are not entered, so the report names none; enter them</source>
+        <translation>édition et article du code énergétique adopté non saisis, le rapport n’en nomme donc aucun&#xa0;; saisissez-les</translation>
+    </message>
+    <message>
+        <source>only for sending back: round {1} has no open comment that says what to correct; choose a cell of the comparison, press Ctrl+Alt+C and write it</source>
+        <translation>seulement pour renvoyer&#xa0;: le passage {1} n’a aucun commentaire ouvert qui dise quoi corriger&#xa0;; choisissez une cellule de la comparaison, appuyez sur Ctrl+Alt+C et écrivez-le</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and has no reading of this point; open the next round (Ctrl+Shift+N) and read it there</source>
+        <translation>le passage {1} est clos et n’a pas de mesure de ce point&#xa0;; ouvrez le passage suivant (Ctrl+Maj+N) et mesurez-le là</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back, so this corrects its reading and the old value stays on record; say why in the field Note</source>
+        <translation>le passage {1} a été renvoyé, ceci corrige donc sa mesure et l’ancienne valeur reste consignée&#xa0;; dites pourquoi dans le champ Note</translation>
+    </message>
+    <message>
+        <source>the study is saved as {1}</source>
+        <translation>l’étude est enregistrée sous {1}</translation>
+    </message>
+    <message>
+        <source>{1} is more than a whole; type an efficiency of 100 % at most</source>
+        <translation>{1} dépasse le tout&#xa0;; tapez un rendement de 100&#xa0;% au plus</translation>
+    </message>
+    <message>
+        <source>{1}: {2} in round {3}, {4} in round {5}: {6} {7w}, {8} %</source>
+        <translation>{1}&#xa0;: {2} au passage {3}, {4} au passage {5}&#xa0;: {6} {7w}, {8}&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -8935,6 +8967,10 @@
         <source>Working order: changed here by hand; Ctrl+Alt+B goes back to the advised one.</source>
         <translation>Ordre de travail&#xa0;: changé ici à la main&#xa0;; Ctrl+Alt+B revient à l’ordre conseillé.</translation>
     </message>
+    <message>
+        <source>The pump makes too little at design flow at its present speed: raise it to about %1 % of full speed, by a licensed person and within the limits of the maker. Where that does not help, see that the index path is open and that strainers and filters are clean. Its figures: Pump, Decision.</source>
+        <translation>La pompe fournit trop peu au débit nominal à sa vitesse actuelle&#xa0;: portez-la à environ %1&#xa0;% de la pleine vitesse, par une personne habilitée et dans les limites du fabricant. Si cela n’aide pas, vérifiez que le chemin défavorisé est ouvert et que filtres et tamis sont propres. Ses chiffres&#xa0;: Pompe, Décision.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AimStripModel</name>
@@ -9928,6 +9964,10 @@
     <message>
         <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
         <translation>accepté d’après les limites&#xa0;: part ±%1&#xa0;%, du débit nominal %2 à +%3&#xa0;%</translation>
+    </message>
+    <message>
+        <source>About the round, scrolled</source>
+        <translation>À propos du passage, défilé</translation>
     </message>
 </context>
 <context>
@@ -12004,10 +12044,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Dispersion,&#xa0;%&#xa0;: %1.   À leur part&#xa0;: %2 sur %3.</translation>
     </message>
     <message>
-        <source>Only one round yet: nothing to compare</source>
-        <translation>Un seul passage&#xa0;: rien à comparer</translation>
-    </message>
-    <message>
         <source>The same round twice: nothing to compare</source>
         <translation>Deux fois le même passage&#xa0;: rien à comparer</translation>
     </message>
@@ -12096,6 +12132,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>The first round: all its rows</source>
+        <translation>Le premier passage&#xa0;: toutes ses lignes</translation>
     </message>
 </context>
 <context>
@@ -12250,6 +12290,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Withdrawing needs a reason.</source>
         <translation>Le retrait demande un motif.</translation>
+    </message>
+    <message>
+        <source>Revision %1 is signed by %2; nothing was changed since</source>
+        <translation>La révision %1 est signée par %2&#xa0;; rien n’a été modifié depuis</translation>
     </message>
 </context>
 <context>
@@ -12657,6 +12701,10 @@ dès</translation>
     <message>
         <source>Readings of round %1, %2.</source>
         <translation>Mesures du passage %1, %2.</translation>
+    </message>
+    <message>
+        <source>Readings of round %1, %2. New ones need the next round (Ctrl+Shift+N).</source>
+        <translation>Mesures du passage %1, %2. De nouvelles demandent le passage suivant (Ctrl+Maj+N).</translation>
     </message>
 </context>
 <context>
@@ -13123,6 +13171,10 @@ la cible</translation>
     <message>
         <source>State</source>
         <translation>État</translation>
+    </message>
+    <message>
+        <source>Added later</source>
+        <translation>Ajouté plus tard</translation>
     </message>
 </context>
 <context>
