@@ -18,8 +18,8 @@ inline constexpr MessageForm kPressureTitle{"report_pressure_title", "Pressure a
 inline constexpr MessageForm kDeviceTitle{"report_device_title", "Balancing devices and straight pipe"};
 inline constexpr MessageForm kSetPointTitle{"report_set_point_title", "Dp set-point of the drive"};
 inline constexpr MessageForm kZoneTitle{"report_zone_title", "What the change does"};
-inline constexpr MessageForm kZoneTable{"report_zone_table",
-                                        "Each terminal before rebalancing, and its new setting"};
+inline constexpr MessageForm kZoneTable{
+    "report_zone_table", "Each terminal and each valve on the way before rebalancing, and its new setting"};
 inline constexpr MessageForm kStudyOnDesign{
     "report_study_on_design",
     "No round was read yet: settings are those entered, resistances those of the design."};
@@ -160,6 +160,12 @@ inline constexpr MessageForm kOrderNothing{
     "No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can "
     "be told"};
 inline constexpr MessageForm kOrderRpm{"report_order_rpm", "That is {1} rpm where full speed is {2} rpm"};
+inline constexpr MessageForm kPowerReached{"report_power_reached",
+                                           "{1}: {2} in round {3}, {4} in round {5}: {6} {7w}, {8} %"};
+inline constexpr MessageForm kEnergyReached{"report_energy_reached",
+                                            "In {1} hours a year at the flow as read: {2} kWh {3w}"};
+inline constexpr MessageForm kEnergyCostReached{
+    "report_energy_cost_reached", "In {1} hours a year at the flow as read: {2} kWh or {4} {5} {3w}"};
 inline constexpr MessageForm kOrderPower{
     "report_order_power", "At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less"};
 inline constexpr MessageForm kNotToOrderBy{

@@ -62,7 +62,8 @@ Table branchTable(const WhatIf& whatIf) {
                      column(kNewSettingColumn, 24, Alignment::Right),
                      column(kNewDpColumn, 20, Alignment::Right, numbers.pressureUnit())};
     for (const ZoneBranch& branch : whatIf.branches) {
-        if (!whatIf.project.tree().isTerminal(branch.branch)) {
+        // A branch on the way has a row where its valve is to be set; else nothing is done there.
+        if (!whatIf.project.tree().isTerminal(branch.branch) && !branch.setting) {
             continue;
         }
         const project::Branch& record = whatIf.project.branches()[branch.branch];

@@ -7,6 +7,9 @@
 #include <cmath>
 
 #include "core/balancing/advice/advice.h"
+#include "core/balancing/assess.h"
+#include "core/report/pump_sections.h"
+#include "tests/support/demo_project.h"
 #include "tests/support/pump_loop.h"
 #include "tests/support/us_units.h"
 
@@ -62,6 +65,51 @@ TEST(ZoneStudy, namesTheChangesAndIsNeverSigned) {
     // Nothing was learned of this job, and the study says so first.
     EXPECT_EQ(base::english(study.sections.front().facts.front().value),
               "the design losses: no learned loop that fits the readings was there");
+}
+
+// A riser that is to be turned has its row, and a solve at all the new settings gives every share.
+TEST(ZoneStudy, valvesOnTheWayHaveTheirNewSettings) {
+    project::Project project = support::demoProject();
+    const auto loss = [](const char* digits) {
+        return quantity::measured<quantity::PressureDifference>(*base::Decimal::parse(digits),
+                                                                quantity::Unit::Kilopascal);
+    };
+    for (project::Branch branch :
+         std::vector<project::Branch>(project.branches().begin(), project.branches().end())) {
+        branch.runLoss = loss("2");
+        if (project.tree().isTerminal(project.branches().indexOf(branch.id))) {
+            branch.circuitLoss = loss("10");
+        }
+        project.put(branch);
+    }
+    const project::Branch& grown = *project.branchTagged("T1");
+    const pump_room::WhatIf whatIf = pump_room::whatIf(
+        project, {pump_room::ChangeFlow{
+                     grown.id, quantity::measured<quantity::VolumeFlow>(
+                                   base::Decimal::fromNumber(0.5 * grown.designFlow->digits.value(), 3),
+                                   grown.designFlow->unit)}});
+    ASSERT_TRUE(whatIf.faults.empty());
+    const Section section = zoneSection(whatIf);
+    ASSERT_FALSE(section.tables.empty());
+    int onTheWay = 0;
+    for (const auto& row : section.tables.front().rows) {
+        const project::Branch* branch = whatIf.project.branchTagged(row.at(0).text);
+        ASSERT_NE(branch, nullptr);
+        onTheWay += whatIf.project.tree().isTerminal(whatIf.project.branches().indexOf(branch->id)) ? 0 : 1;
+        EXPECT_FALSE(row.at(6).text.empty()) << branch->tag;
+    }
+    EXPECT_EQ(onTheWay, 2) << "both risers have valves";
+    balancing::LoopState state = balancing::stateOfLastRound(whatIf.project);
+    for (const pump_room::ZoneBranch& branch : whatIf.branches) {
+        if (branch.setting) {
+            state.settings[whatIf.project.branches()[branch.branch].id] = *branch.setting;
+        }
+    }
+    const auto solved = balancing::predict(whatIf.project, state, {});
+    ASSERT_TRUE(solved.prediction.has_value());
+    for (const std::size_t terminal : whatIf.project.tree().terminals()) {
+        EXPECT_NEAR(solved.prediction->branches[terminal].ofTarget->si(), 1, 1e-4);
+    }
 }
 
 }  // namespace
