@@ -240,4 +240,8 @@ PumpOptions pumpOptions(const PumpOptionsInput& input) {
     return Choice(input).take();
 }
 
+std::string diameterDigits(Length diameter, quantity::Unit unit) {
+    return base::Decimal::fromNumber(diameter.in(unit), unit == quantity::Unit::Inch ? 2 : 0).text();
+}
+
 }  // namespace ww::energy

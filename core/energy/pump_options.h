@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/base/fault.h"
@@ -132,5 +133,8 @@ struct PumpOptions {
 /// Throttle: the present curve at design flow. Trim: the diameter whose curve passes through design flow and
 /// required head: of the family where there is one, else by the law of trimming. Slow: likewise by speed.
 PumpOptions pumpOptions(const PumpOptionsInput& input);
+
+/// A diameter to order or cut by, in the same digits on every page: whole millimetres, hundredths of an inch.
+std::string diameterDigits(Length diameter, quantity::Unit unit);
 
 }  // namespace ww::energy

@@ -160,6 +160,7 @@ Report ofPump(const project::Project& project, const ReportOptions& options, Rou
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, pumpSections(project, *report.pumps));
     source.curve = report.pumps->decision.curve;
+    source.sheets = report.pumps->sheets;
     report.sections = {detail::pumpSection(source), detail::indexSection(source)};
     return report;
 }
@@ -195,6 +196,7 @@ Report build(const project::Project& today, const ReportOptions& given) {
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, ofPumps);
     source.curve = report.pumps->decision.curve;
+    source.sheets = report.pumps->sheets;
     source.steps = options.roundSteps;
     source.today = &today;
     report.titleLines = titleLines(source);

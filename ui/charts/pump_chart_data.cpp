@@ -315,9 +315,11 @@ QString decisionSentence(const Picture& picture, const pump_room::PumpDecision& 
     }
     if (trim != nullptr && trim->option.impeller) {
         const auto units = project::shownUnits(picture.project);
-        sentence += (sentence.isEmpty() ? "" : " ") +
-                    PumpChartText::tr("Trimmed it has %1 of impeller.")
-                        .arg(QString::fromStdString(units.text(*trim->option.impeller)));
+        sentence +=
+            (sentence.isEmpty() ? "" : " ") +
+            PumpChartText::tr("Trimmed it has %1 of impeller.")
+                .arg(QString::fromStdString(energy::diameterDigits(*trim->option.impeller, units.length) +
+                                            " " + std::string(quantity::symbol(units.length))));
     }
     const auto* throttle = decision.find(energy::PumpAction::Throttle);
     if (slow != nullptr && throttle != nullptr && slow->option.shaft && throttle->option.shaft) {

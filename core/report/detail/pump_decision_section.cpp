@@ -149,7 +149,7 @@ class Sheet {
                           (option.isAllowed ? "" : std::string(", ") + base::term("not allowed"))),
                  cell(m_numbers.head(option.head)), cell(m_numbers.head(option.throttled)),
                  cell(m_numbers.power(option.shaft)), cell(PumpNumbers::percent(option.efficiency)),
-                 cell(isSlow ? PumpNumbers::percent(option.ratio, 2) : std::string()),
+                 cell(isSlow ? PumpNumbers::percent(option.ratio) : std::string()),
                  cell(m_numbers.length(option.impeller)), cell(m_numbers.length(option.firstCut)),
                  cell(PumpNumbers::kilowattHours(option.energy)), cell(PumpNumbers::money(option.cost))});
         }

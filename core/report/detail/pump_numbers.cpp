@@ -1,5 +1,7 @@
 #include "core/report/detail/pump_numbers.h"
 
+#include "core/energy/pump_options.h"
+
 namespace ww::report::detail {
 
 using quantity::Unit;
@@ -30,8 +32,7 @@ std::string PumpNumbers::power(const std::optional<quantity::Power>& value) cons
 }
 
 std::string PumpNumbers::length(const std::optional<quantity::Length>& value) const {
-    return value ? Display::fixed(value->in(m_units.length), m_units.length == Unit::Inch ? 2 : 0)
-                 : std::string();
+    return value ? energy::diameterDigits(*value, m_units.length) : std::string();
 }
 
 std::string PumpNumbers::percent(const std::optional<quantity::Ratio>& value, int decimals) {

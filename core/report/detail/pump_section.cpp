@@ -78,10 +78,9 @@ void addImpeller(const PumpProposal& proposal, const project::Pump* pump, Sectio
         return;
     }
     const Unit unit = pump->impeller->unit;
-    const int decimals = unit == Unit::Inch ? 2 : 0;
     std::vector<std::string> arguments{pump->impeller->digits.text(),
                                        Display::fixed(proposal.speedFraction, 3),
-                                       Display::fixed(proposal.impeller->in(unit), decimals), printed(unit)};
+                                       energy::diameterDigits(*proposal.impeller, unit), printed(unit)};
     if (proposal.isBelowMinimumImpeller && pump->impellerMinimum) {
         arguments.push_back(typed(*pump->impellerMinimum));
         section.facts.push_back({say(kImpellerLabel), say(kImpellerBelow, arguments), Mark::Fail});
@@ -283,6 +282,9 @@ Section pumpSection(const Source& source) {
     }
     if (proposal) {
         addProposal(source, *proposal, section);
+    }
+    for (Fact& fact : powerReached(source)) {
+        section.facts.push_back(std::move(fact));
     }
     section.figures.push_back({FigureKind::PumpAndSystem, say(kPumpFigure), reading});
     for (const Assessment& round : source.rounds) {

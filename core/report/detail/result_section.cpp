@@ -243,6 +243,9 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
         for (Fact& fact : pumpFacts(source)) {
             section.facts.push_back(std::move(fact));
         }
+        for (Fact& fact : powerReached(source)) {
+            section.facts.push_back(std::move(fact));
+        }
         if (source.excess) {
             section.facts.push_back(excessFact(source, *source.excess));
             if (const auto asRead = excessAsReadFact(source, *source.excess)) {

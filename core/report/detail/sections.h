@@ -6,6 +6,7 @@
 #include "core/balancing/ready_to_sign.h"
 #include "core/balancing/share_count.h"
 #include "core/balancing/system_curve.h"
+#include "core/pump_room/pump_picture.h"
 #include "core/report/detail/display.h"
 #include "core/report/detail/words.h"
 #include "core/report/report.h"
@@ -42,9 +43,10 @@ struct Source {
     const Assessment& last;                 ///< the round reported, or the empty picture
     const std::vector<base::Id>& walked;    ///< the same rounds and the witness rounds among them
     Display display;
-    std::optional<CountedExcess> excess = {};        ///< nothing where no decision can be made
-    balancing::CountedCurve curve = {};              ///< of the pump, that all its numbers count
-    std::span<const project::RoundStep> steps = {};  ///< of review, of all rounds, oldest first
+    std::optional<CountedExcess> excess = {};           ///< nothing where no decision can be made
+    balancing::CountedCurve curve = {};                 ///< of the pump, that all its numbers count
+    std::span<const project::RoundStep> steps = {};     ///< of review, of all rounds, oldest first
+    std::span<const pump_room::PumpSheet> sheets = {};  ///< of the pumps; empty: none
     /// The job as it stands, where `project` is the job as the reported round is judged; null: the same.
     const Project* today = nullptr;
 
@@ -136,6 +138,10 @@ std::optional<base::Fault> orderOf(const Source& source);
 
 /// The ordered speed as a speed; nothing where none is ordered or full speed is not known.
 std::optional<Fact> orderedRotation(const Source& source, const base::Fault& order);
+
+/// What each pump took in the first and in the last round whose readings tell it in the same way, the
+/// difference, and a year of it where hours (and a price) are on record; empty where no two rounds do.
+std::vector<Fact> powerReached(const Source& source);
 
 /// Whether the speed for the loop with its valves as read is another than the one to order by.
 bool isOtherThanOrder(const Source& source, double speedFraction);

@@ -63,6 +63,7 @@ inline constexpr MessageForm kDesignLabel{"report_design_label", "At design flow
 inline constexpr MessageForm kSpeedLabel{"report_speed_label", "Speed"};
 inline constexpr MessageForm kImpellerLabel{"report_impeller_label", "Or impeller"};
 inline constexpr MessageForm kPowerLabel{"report_power_label", "Shaft power"};
+inline constexpr MessageForm kInputPowerLabel{"report_input_power_label", "Power from the mains"};
 inline constexpr MessageForm kPathLabel{"report_path_label", "Path"};
 inline constexpr MessageForm kFullyOpenLabel{"report_fully_open_label", "Fully open"};
 inline constexpr MessageForm kReadableLabel{"report_readable_label", "Readable dp"};
@@ -242,7 +243,8 @@ inline constexpr MessageForm kPumpReadingDecided{
 inline constexpr MessageForm kDutyByCurve{
     "report_duty_by_curve",
     "No gauge was read in round {1}: its duty is drawn as a dashed ring, with the head of the pump's curve."};
-inline constexpr MessageForm kNoSavingTold{"report_no_saving_told", "no saving that could be told"};
+inline constexpr MessageForm kNoSavingTold{"report_no_saving_told",
+                                           "a further change of speed brings no saving that could be told"};
 inline constexpr MessageForm kPumpReadingPlain{"report_pump_reading_plain",
                                                "Duty {1} {2} at {3} {4}; {5} % of design."};
 
