@@ -49,7 +49,8 @@ QString subjectOf(const base::Fault& fault) {
     }
     const QString subject = QString::fromStdString(fault.subject);
     // Words of the program; any other subject is a name that somebody gave.
-    static const QRegularExpression kOwn(QStringLiteral("^(round \\d+|throttle|trim|slow|shutoff test)$"));
+    static const QRegularExpression kOwn(
+        QStringLiteral("^(round \\d+(, \\d+)*|throttle|trim|slow|shutoff test)$"));
     return kOwn.match(subject).hasMatch() ? wordAndRest(subject) : subject;
 }
 

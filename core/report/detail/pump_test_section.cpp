@@ -210,6 +210,47 @@ class TestTables {
     PumpNumbers m_numbers;
 };
 
+/// What is said of one reading.
+std::vector<base::Fault> findingsOf(const PumpPointResult& point) {
+    std::vector<base::Fault> findings = point.findings;
+    findings.insert(findings.end(), point.motor.findings.begin(), point.motor.findings.end());
+    findings.insert(findings.end(), point.condition.findings.begin(), point.condition.findings.end());
+    if (point.motor.reason) {
+        findings.push_back(*point.motor.reason);
+    }
+    return findings;
+}
+
+/// What is said of single readings, each sentence once, with the rounds that it is true of.
+std::vector<base::Fault> findingsByRound(const PumpSheet& sheet) {
+    std::vector<base::Fault> said;
+    std::vector<std::vector<int>> rounds;
+    for (std::size_t i = 0; i < sheet.sheet.points.size(); ++i) {
+        for (base::Fault& finding : findingsOf(sheet.sheet.points[i])) {
+            const auto at =
+                static_cast<std::size_t>(std::find(said.begin(), said.end(), finding) - said.begin());
+            if (at == said.size()) {
+                said.push_back(std::move(finding));
+                rounds.emplace_back();
+            }
+            if (rounds[at].empty() || rounds[at].back() != sheet.rounds[i]) {
+                rounds[at].push_back(sheet.rounds[i]);
+            }
+        }
+    }
+    for (std::size_t i = 0; i < said.size(); ++i) {
+        if (!said[i].subject.empty()) {
+            continue;
+        }
+        std::string numbers;
+        for (const int round : rounds[i]) {
+            numbers += (numbers.empty() ? "" : ", ") + std::to_string(round);
+        }
+        said[i].subject = base::term("round ") + numbers;
+    }
+    return said;
+}
+
 }  // namespace
 
 Section pumpTestSection(const project::Project& project, const pump_room::PumpPicture& picture,
@@ -232,21 +273,13 @@ Section pumpTestSection(const project::Project& project, const pump_room::PumpPi
             section.tables.push_back(std::move(table));
         }
     }
-    std::vector<base::Fault> findings = sheet.sheet.findings;
-    for (const PumpPointResult& point : sheet.sheet.points) {
-        findings.insert(findings.end(), point.findings.begin(), point.findings.end());
-        findings.insert(findings.end(), point.motor.findings.begin(), point.motor.findings.end());
-        findings.insert(findings.end(), point.condition.findings.begin(), point.condition.findings.end());
-        if (point.motor.reason) {
-            findings.push_back(*point.motor.reason);
-        }
-    }
     for (base::Fault caution : sheet.shutoff.cautions) {
         // By themselves they would seem to speak of the pump as it runs.
         caution.subject = base::term("shutoff test");
         section.closing.push_back(std::move(caution));
     }
-    addOnce(findings, section.closing);
+    addOnce(sheet.sheet.findings, section.closing);
+    addOnce(findingsByRound(sheet), section.closing);
     section.closing.push_back(say(kTestCaution));
     return section;
 }

@@ -94,6 +94,30 @@ TEST(PumpSections, aCautionOfAShutoffTestSaysThatItIsOne) {
               static_cast<std::ptrdiff_t>(count));
 }
 
+// A sentence about one reading names its round, as the table above it has several.
+TEST(PumpSections, whatIsSaidOfOneReadingNamesItsRound) {
+    project::Project project = demoProject();
+    for (const project::PumpReading& stored : project.pumpReadings()) {
+        if (stored.round == project.roundNumbered(2)->id) {
+            project::PumpReading blind = stored;
+            blind.gaugeRise.reset();
+            project.put(blind);
+            break;
+        }
+    }
+    const auto said = [&](const base::MessageForm& form) {
+        std::vector<std::string> subjects;
+        for (const Statement& one : pumpTestSection(project, pictured(project), 0).closing) {
+            if (one.is(form)) {
+                subjects.push_back(one.subject);
+            }
+        }
+        return subjects;
+    };
+    EXPECT_EQ(said(energy::kNoPumpPressure), std::vector<std::string>{"round 2"});
+    EXPECT_EQ(said(energy::kSpeedUnknown), std::vector<std::string>{"round 1, 2, 3"});
+}
+
 /// With the rated speed read at the pump whenever it was read.
 project::Project withSpeeds(project::Project project) {
     const auto readings =
