@@ -69,7 +69,7 @@ inline constexpr base::MessageForm kCodeReference{
     "code_reference", "tested by {1w}, {2w}; the authority having jurisdiction decides"};
 inline constexpr base::MessageForm kCodeNotNamed{
     "code_not_named",
-    "edition and clause of the adopted energy code are not entered; enter them before the report is signed"};
+    "edition and clause of the adopted energy code are not entered, so the report names none; enter them"};
 inline constexpr base::MessageForm kCodeClaimed{"code_claimed", "exception claimed: {1}; keep its proof"};
 inline constexpr base::MessageForm kCodePlateUnknown{
     "code_plate_unknown", "the motor's plate power is not entered, so the clause cannot be tested; enter it"};

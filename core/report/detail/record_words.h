@@ -93,7 +93,8 @@ inline constexpr MessageForm kReviewTable{"report_review_table", "Rounds and who
 inline constexpr MessageForm kStepsTable{"report_steps_table", "Every step of review, round by round"};
 inline constexpr MessageForm kStepColumn{"report_step_column", "Step"};
 inline constexpr MessageForm kSignaturesTable{"report_signatures_table", "Signatures so far"};
-inline constexpr MessageForm kNoSignatures{"report_no_signatures", "No report of this job has been signed."};
+inline constexpr MessageForm kNoSignatures{"report_no_signatures",
+                                           "No report of this job was signed before this one."};
 inline constexpr MessageForm kClosedColumn{"report_closed_column", "Closed"};
 inline constexpr MessageForm kSentColumn{"report_sent_column", "Sent by"};
 inline constexpr MessageForm kDecidedColumn{"report_decided_column", "Decided by"};
