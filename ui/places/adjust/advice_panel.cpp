@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/balancing/advice/advice_forms.h"
 #include "core/pump_room/speed_not_read.h"
@@ -32,10 +33,26 @@ QString chanceWords(quantity::Ratio chance, bool isBound) {
                    : AdvicePanel::tr("%1 %").arg(wholePercent(chance));
 }
 
+/// Whether the drives of the running pumps have room for the speed that design flow needs.
+bool canBeSpedUp(const balancing::PumpAdvice& pump, const project::Project& project) {
+    const bool isBelowFull = pump.speedFraction && pump.speedFraction->si() <= 1;
+    return isBelowFull &&
+           std::all_of(project.pumps().begin(), project.pumps().end(),
+                       [](const project::Pump& one) { return !one.isRunning || one.hasDrive; });
+}
+
 /// What the pump is found to be once the valves are set. The figures are the decision's alone: a second head
 /// or speed from the loop's readings would seem to contradict it.
-QString pumpWords(const balancing::PumpAdvice& pump) {
+QString pumpWords(const balancing::PumpAdvice& pump, const project::Project& project) {
     if (pump.isShort()) {
+        if (canBeSpedUp(pump, project)) {
+            return AdvicePanel::
+                tr("The pump makes too little at design flow at its present speed: raise it to about %1 % "
+                   "of full speed, by a licensed person and within the limits of the maker. Where that "
+                   "does not help, see that the index path is open and that strainers and filters are "
+                   "clean. Its figures: Pump, Decision.")
+                    .arg(text::percent(*pump.speedFraction));
+        }
         return AdvicePanel::tr(
             "The pump makes too little at design flow: see that the index path is open and that strainers "
             "and filters are clean, check speed and impeller. How much it lacks: Pump, Decision.");
@@ -278,7 +295,7 @@ void AdvicePanel::showWords() {
         }
     }
     if (advice.pump) {
-        lines << pumpWords(*advice.pump);
+        lines << pumpWords(*advice.pump, m_bridge.project());
         if (const auto speed = pump_room::speedNotRead(m_bridge.project(), m_bridge.assessment())) {
             lines << text::text(*speed);
         }
