@@ -139,9 +139,15 @@ TEST(ReportSigning, technicianThenSupervisorSignAndOthersSeeIt) {
     EXPECT_TRUE(rig.passphrase()->text().isEmpty()) << "asked for each time";
     EXPECT_TRUE(textsOf(rig.place).contains("self-made"));
     EXPECT_TRUE(textsOf(rig.place).contains("Next the supervisor signs"));
+    rig.settle();
+    EXPECT_TRUE(textsOf(rig.place).contains("Revision 1 is signed by T. Ashdown; nothing was changed since"));
     rig.makeKey("S. Weir");
     ASSERT_TRUE(rig.signAs(1, "r.pdf").ok()) << textsOf(rig.place).toStdString();
     EXPECT_FALSE(textsOf(rig.place).contains("Next the")) << "both have signed";
+    rig.settle();
+    EXPECT_TRUE(
+        textsOf(rig.place).contains("Revision 1 is signed by T. Ashdown, S. Weir; nothing was changed since"))
+        << textsOf(rig.place).toStdString();
     const auto found = seal::verifyReport(rig.folder.read("r.pdf"));
     EXPECT_TRUE(found.isIntact);
     ASSERT_EQ(found.signatures.size(), 2U);

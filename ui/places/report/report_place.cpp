@@ -302,7 +302,15 @@ void ReportPlace::showReady(const ww::report::Report& report) {
     m_ready->show(lines, m_tokens);
     beginReadyList();
     m_signing->setObstacles(static_cast<std::size_t>(open));
-    m_summary->setText(open == 0 ? tr("Ready to sign") : tr("Not ready to sign yet"));
+    const QString standing = m_versions->standing();
+    m_summary->setText(!standing.isEmpty() ? standing
+                       : open == 0         ? tr("Ready to sign")
+                                           : tr("Not ready to sign yet"));
+    // What is signed and stands comes before what a further signature would need.
+    auto* column = static_cast<QVBoxLayout*>(m_panel->widget()->layout());
+    column->removeWidget(m_versions);
+    column->insertWidget(
+        column->indexOf(standing.isEmpty() ? static_cast<QWidget*>(m_signing) : m_summary) + 1, m_versions);
 }
 
 base::Outcome ReportPlace::exportTo(const std::filesystem::path& file) {

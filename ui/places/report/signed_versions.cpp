@@ -84,6 +84,27 @@ void SignedVersions::refresh() {
     refreshButton();
 }
 
+QString SignedVersions::standing() const {
+    int newest = 0;
+    for (const project::SignedReport& report : m_bridge.project().signedReports()) {
+        newest = std::max(newest, report.revision);
+    }
+    QStringList signers;
+    for (const project::SignedReport& report : m_bridge.project().signedReports()) {
+        if (report.revision != newest) {
+            continue;
+        }
+        if (report.isWithdrawn ||
+            workbook::stateOf(*m_bridge.workbook(), report) != workbook::ReportState::Current) {
+            return {};
+        }
+        signers << QString::fromStdString(report.signer);
+    }
+    return signers.isEmpty() ? QString()
+                             : tr("Revision %1 is signed by %2; nothing was changed since")
+                                   .arg(QString::number(newest), signers.join(QStringLiteral(", ")));
+}
+
 void SignedVersions::refreshButton() {
     const auto row = static_cast<std::size_t>(m_list->currentRow());
     const project::SignedReport* chosen =

@@ -18,6 +18,9 @@ class SignedVersions : public QWidget {
     explicit SignedVersions(WorkbookBridge& bridge, QWidget* parent = nullptr);
 
     void refresh();
+    /// That the newest revision is signed, by whom, and that nothing was changed since; empty where that is
+    /// not so.
+    QString standing() const;
 
   private:
     void withdraw();
