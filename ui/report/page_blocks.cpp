@@ -24,13 +24,16 @@ void PageBuilder::titleBlock(const QString& kind, const QString& job, const std:
     const QFont medium = paperFont(13, true);
     const QFont small = paperFont(kBody);
     const QFontMetricsF metrics(large);
-    addText(QPointF(left(), m_y + metrics.ascent()), kind, large, m_tokens.ink);
     if (!stamp.isEmpty()) {
         const QFont stampFont = paperFont(10, true);
         const QFontMetricsF stampMetrics(stampFont);
         const double boxWidth = stampMetrics.horizontalAdvance(stamp) + points(14);
         const QRectF box(left() + width() - boxWidth, m_y + points(4), boxWidth,
                          stampMetrics.height() + points(8));
+        // A title that is too long for both stands below the stamp.
+        if (metrics.horizontalAdvance(kind) + points(12) > width() - boxWidth) {
+            m_y += box.height() + points(8);
+        }
         const theme::Tokens tokens = m_tokens;
         add([=](QPainter& painter) {
             painter.setBrush(Qt::NoBrush);
@@ -40,7 +43,7 @@ void PageBuilder::titleBlock(const QString& kind, const QString& job, const std:
         addText(QPointF(box.left() + points(7), box.top() + points(4) + stampMetrics.ascent()), stamp,
                 stampFont, m_tokens.ink);
     }
-    m_y += lineHeight(large) + points(2);
+    m_y += addLines(wrapped(kind, large, width()), left(), m_y, large, m_tokens.ink) + points(2);
     m_y += addLines(wrapped(job, medium, width()), left(), m_y, medium, m_tokens.ink) + points(2);
     for (const QString& line : lines) {
         m_y += addLines(wrapped(line, small, width()), left(), m_y, small, m_tokens.soft);

@@ -5,6 +5,7 @@
 #include <regex>
 #include <sstream>
 
+#include "core/report/zone_study.h"
 #include "tests/ui/report/written_report.h"
 #include "tests/ui/support/spoken.h"
 
@@ -250,6 +251,44 @@ TEST(ReportWriter, germanWordsStayWhole) {
         EXPECT_NE(text.find(word), std::string::npos) << word;
     }
     EXPECT_EQ(text.find("rpm"), std::string::npos);
+}
+
+/// Where a word stands on the first page that has it, in points from its upper left corner.
+QRectF boxOf(const std::string& boxes, const std::string& word) {
+    const std::regex line(R"re(<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">)re" +
+                          word + "</word>");
+    std::smatch found;
+    if (!std::regex_search(boxes, found, line)) {
+        return {};
+    }
+    return {QPointF(std::stod(found[1]), std::stod(found[2])),
+            QPointF(std::stod(found[3]), std::stod(found[4]))};
+}
+
+// The title of a study is long in some languages, and so is the stamp beside it.
+TEST(ReportWriter, theStampOfAStudyLeavesItsTitleFree) {
+    const project::Project project = demoProject();
+    const pump_room::WhatIf whatIf =
+        pump_room::whatIf(project, {pump_room::RemoveBranch{project.branchTagged("T1")->id}});
+    const struct {
+        const char* language;
+        const char* endOfTitle;
+        const char* stamp;
+    } kStudies[] = {{"en", "zone", "FORECAST,"},
+                    {"de", "Zone", "VORHERSAGE,"},
+                    {"fr", "modifiée", "PRÉVISION,"},
+                    {"es", "cambiada", "PRONÓSTICO,"}};
+    for (const auto& study : kStudies) {
+        const support::Spoken spoken(QString::fromLatin1(study.language));
+        const support::TemporaryFolder folder;
+        const std::string file = folder.file("study.pdf");
+        ASSERT_TRUE(writePdf(ww::report::zoneStudy(project, whatIf, {}), whatIf.project, file).ok());
+        const std::string boxes = output("pdftotext", {"-bbox", QString::fromStdString(file), "-"});
+        const QRectF title = boxOf(boxes, study.endOfTitle);
+        const QRectF stamp = boxOf(boxes, study.stamp);
+        ASSERT_FALSE(title.isEmpty() || stamp.isEmpty()) << study.language;
+        EXPECT_TRUE(title.right() + 6 < stamp.left() || title.top() > stamp.bottom()) << study.language;
+    }
 }
 
 }  // namespace
