@@ -69,7 +69,19 @@ TEST(ZoneStudy, namesTheChangesAndIsNeverSigned) {
 
 // A riser that is to be turned has its row, and a solve at all the new settings gives every share.
 TEST(ZoneStudy, valvesOnTheWayHaveTheirNewSettings) {
-    const project::Project project = support::demoProject();
+    project::Project project = support::demoProject();
+    const auto loss = [](const char* digits) {
+        return quantity::measured<quantity::PressureDifference>(*base::Decimal::parse(digits),
+                                                                quantity::Unit::Kilopascal);
+    };
+    for (project::Branch branch :
+         std::vector<project::Branch>(project.branches().begin(), project.branches().end())) {
+        branch.runLoss = loss("2");
+        if (project.tree().isTerminal(project.branches().indexOf(branch.id))) {
+            branch.circuitLoss = loss("10");
+        }
+        project.put(branch);
+    }
     const project::Branch& grown = *project.branchTagged("T1");
     const pump_room::WhatIf whatIf = pump_room::whatIf(
         project, {pump_room::ChangeFlow{

@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "core/project/review.h"
+#include "tests/ui/support/pump_rig.h"
 #include "tests/ui/support/review_desk.h"
 #include "ui/widgets/hinted_field.h"
 
