@@ -41,6 +41,8 @@ for ((run = 0; run < runs; ++run)); do
     picture "$work/entered.rgb"
     kill -9 "$pid"
     wait "$pid" 2>/dev/null || true
+    start_program "$program" "$job"
+    expect_job "run $run"
     before="${stored[*]}"
     with="${before:+$before }$value"
     if is_acknowledged; then
@@ -54,8 +56,6 @@ for ((run = 0; run < runs; ++run)); do
             *) fail "run $run: killed before $value was taken; stored: $(readings "$job")" ;;
         esac
     fi
-    start_program "$program" "$job"
-    expect_job "run $run"
     xdotool key alt+3
     # What was typed and not taken stands in its cell.
     xdotool key Escape
@@ -64,4 +64,5 @@ done
 ((acknowledged >= 5)) || fail "only $acknowledged of $runs readings were taken within $longest_ms ms"
 xdotool key ctrl+q
 wait "$pid" || fail "the program did not end well"
+[[ $(readings "$job") == "${stored[*]}" ]] || fail "at the end: $(readings "$job")"
 echo "$acknowledged of $runs readings had been taken when the program was killed, and all of them are there"
