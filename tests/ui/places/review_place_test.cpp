@@ -182,9 +182,10 @@ TEST(ReviewPlace, aRoundByItselfIsNotCompared) {
     QCoreApplication::processEvents();
     auto* place = desk.window.findChild<ReviewPlace*>();
     place->showRound(desk.project().rounds()[0].id);
-    EXPECT_TRUE(place->findChild<QCheckBox*>()->isChecked());
-    EXPECT_EQ(place->comparison()->rowCount(), 6) << "what was read in the first round is seen at once";
-    EXPECT_TRUE(support::textsOf(*place).contains("all its rows"));
+    EXPECT_EQ(place->comparison()->rowCount(), 0);
+    EXPECT_TRUE(support::textsOf(*place).contains("nothing to compare"));
+    place->findChild<QCheckBox*>()->setChecked(false);
+    EXPECT_EQ(place->comparison()->rowCount(), 6) << "its readings can still be seen and commented on";
 }
 
 TEST(ReviewPlace, onALaptopFiveRoundsAndTheOneChosenAreSeenWhateverIsSaidOfIt) {

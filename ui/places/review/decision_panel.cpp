@@ -2,7 +2,6 @@
 
 #include <QEvent>
 #include <QMenu>
-#include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -27,29 +26,12 @@ QString whenText(const std::optional<base::Instant>& time) {
     return time ? text::timeOf(*time) : QString();
 }
 
-/// The words on the round: as high as they need where there is room, else scrolled, a few lines at least.
-class StateArea : public WordsArea {
-  public:
-    using WordsArea::WordsArea;
-    QSize sizeHint() const override {
-        const int ring = height() - viewport()->height();
-        return {WordsArea::sizeHint().width(),
-                ring + widget()->heightForWidth(std::max(1, viewport()->width()))};
-    }
-    QSize minimumSizeHint() const override {
-        constexpr int kLeastLines = 3;
-        return {WordsArea::minimumSizeHint().width(),
-                std::min(sizeHint().height(), kLeastLines * fontMetrics().lineSpacing())};
-    }
-};
-
 }  // namespace
 
 DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_state(new QLabel(this)),
-      m_stateArea(new StateArea(m_state, tr("About the round, scrolled"), this)),
       m_reason(new HintedField(tr("reason, to send back or withdraw"), this)),
       m_send(new QPushButton(tr("Send Round"), this)),
       m_accept(new QPushButton(tr("Accept Round"), this)),
@@ -61,12 +43,6 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     m_state->setWordWrap(true);
     m_state->setTextFormat(Qt::PlainText);
     m_state->setAccessibleName(tr("State of the round"));
-    m_state->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    m_stateArea->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
-    m_stateArea->setFocusPolicy(Qt::NoFocus);
-    connect(m_stateArea->verticalScrollBar(), &QScrollBar::rangeChanged, this, [this](int least, int most) {
-        m_stateArea->setFocusPolicy(most > least ? Qt::TabFocus : Qt::NoFocus);
-    });
     m_hint->setWordWrap(true);
     m_reason->setAccessibleName(tr("Reason for sending back or withdrawing"));
     // The texts stand above the buttons, which stay where they are whatever is said. Buttons never widen the
@@ -74,7 +50,7 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(6);
-    for (QWidget* part : std::initializer_list<QWidget*>{m_stateArea, m_hint, m_person, m_people, m_reason}) {
+    for (QWidget* part : std::initializer_list<QWidget*>{m_state, m_hint, m_person, m_people, m_reason}) {
         layout->addWidget(part);
     }
     m_steps = new QGridLayout;
@@ -120,9 +96,6 @@ void DecisionPanel::placeSteps(int columns) {
 
 bool DecisionPanel::event(QEvent* event) {
     const bool isTaken = QWidget::event(event);
-    if (event->type() == QEvent::Resize) {
-        m_stateArea->updateGeometry();
-    }
     if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) {
         int widest = 0;
         for (const QPushButton* step : steps()) {
@@ -284,7 +257,6 @@ void DecisionPanel::showState() {
     lines << (m_bridge.isNobodyChosen() ? tr("no person chosen: decisions name the account %1").arg(person)
                                         : tr("at this desk: %1").arg(person));
     m_state->setText(lines.join('\n'));
-    m_stateArea->updateGeometry();
 }
 
 void DecisionPanel::take(const base::Result<project::Edit>& edit) {

@@ -11,7 +11,6 @@
 #include <string>
 #include <utility>
 
-#include "ui/widgets/words_area.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -22,9 +21,6 @@ class DecisionPanel : public QWidget {
   public:
     explicit DecisionPanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
     void setRound(std::optional<base::Id> round);
-    /// Whether the words on the round ask for all their height, as the place scrolls; else they scroll by
-    /// themselves in the room that the rounds above them leave.
-    void setWhole(bool isWhole) { m_stateArea->setWhole(isWhole); }
 
   signals:
     /// A step was taken and stored: the keys leave the buttons, so that a second press takes no other step.
@@ -72,7 +68,6 @@ class DecisionPanel : public QWidget {
     std::optional<std::pair<base::Id, std::int64_t>> m_lookedFor;  ///< in the journal as far as its record
     std::optional<StepBack> m_stepBack;
     QLabel* m_state;
-    WordsArea* m_stateArea;
     QLineEdit* m_reason;
     QPushButton* m_send;
     QPushButton* m_accept;

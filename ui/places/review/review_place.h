@@ -78,10 +78,8 @@ class ReviewPlace : public QWidget {
     bool isComparing() const { return m_views->currentIndex() == 0; }
     /// The width that all three need side by side.
     int wantedWidth() const;
-    /// The height of so many rounds with their head.
-    int roundsHeight(int rows) const;
-    int leastRoundsHeight() const;
     /// What a side needs beside the comparison, in whatever text and language.
+    int roundsHeight() const;
     int sideWidth(const QWidget& side) const;
     void refresh();
     void refreshRounds();

@@ -99,29 +99,20 @@ void ReviewPlace::setNarrow(bool isNarrow) {
     }
     const double scale = textScale(font());
     m_table->setMinimumHeight(isNarrow ? static_cast<int>(kTableHeight * scale) : 0);
+    constexpr int kLeastRounds = 48;
     // Beside the others the rounds take what is left: the buttons below them stay where they are.
     m_roundTable->setSizePolicy(QSizePolicy::Expanding,
                                 isNarrow ? QSizePolicy::Expanding : QSizePolicy::Ignored);
-    m_roundTable->setMinimumHeight(leastRoundsHeight());
-    m_decision->setWhole(isNarrow);
+    m_roundTable->setMinimumHeight(isNarrow ? roundsHeight() : kLeastRounds);
     m_convergence->setMinimumHeight(static_cast<int>(kLeastChartHeight * scale));
     m_views->setMinimumHeight(isNarrow ? static_cast<int>(kViewsHeight * scale) : 0);
 }
 
-/// Where the whole place scrolls, a few rounds need not within it. Beside the others five are seen, and on
-/// the lowest screens what leaves the words below them room.
-int ReviewPlace::leastRoundsHeight() const {
+/// Where the whole place scrolls, a few rounds need not within it.
+int ReviewPlace::roundsHeight() const {
     constexpr int kMostSeen = 6;
-    constexpr int kSeenBeside = 5;
-    constexpr double kMostOfPlace = 0.4;
-    return m_whole->direction() == QBoxLayout::TopToBottom
-               ? roundsHeight(kMostSeen)
-               : std::min(roundsHeight(kSeenBeside), static_cast<int>(kMostOfPlace * height()));
-}
-
-int ReviewPlace::roundsHeight(int rows) const {
     int height = m_roundTable->horizontalHeader()->sizeHint().height() + 2 * m_roundTable->frameWidth();
-    for (int row = 0; row < std::min(rows, m_roundTable->model()->rowCount()); ++row) {
+    for (int row = 0; row < std::min(kMostSeen, m_roundTable->model()->rowCount()); ++row) {
         height += m_roundTable->rowHeight(row);
     }
     return height;
@@ -211,8 +202,9 @@ void ReviewPlace::fitRounds() {
     if (m_roundTable->wordWrap()) {
         m_roundTable->resizeRowsToContents();
     }
-    m_roundTable->setMinimumHeight(leastRoundsHeight());
-    m_roundTable->scrollTo(m_roundTable->currentIndex());
+    if (m_whole->direction() == QBoxLayout::TopToBottom) {
+        m_roundTable->setMinimumHeight(roundsHeight());
+    }
 }
 
 void ReviewPlace::takeFor(Column column, int least, Column other) {
