@@ -16,8 +16,8 @@ inline constexpr base::MessageForm kWithdrawWithReason{
     "withdraw_with_reason", "round {1} is {2w}, and withdrawing that needs a reason; give it"};
 inline constexpr base::MessageForm kSendBackWithComment{
     "send_back_with_comment",
-    "round {1} has no open comment that says what to correct; choose a cell of the comparison, press "
-    "Ctrl+Alt+C and write it, then send back"};
+    "only for sending back: round {1} has no open comment that says what to correct; choose a cell of the "
+    "comparison, press Ctrl+Alt+C and write it"};
 inline constexpr base::MessageForm kSenderMissing{
     "sender_missing", "round {1} is sent by nobody; say who works at this desk, Round, Person"};
 inline constexpr base::MessageForm kDeciderWithoutRole{

@@ -9965,10 +9965,6 @@
         <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
         <translation>angenommen nach den Grenzen: Anteil ±%1 %, der Auslegung %2 bis +%3 %</translation>
     </message>
-    <message>
-        <source>About the round, scrolled</source>
-        <translation>Zur Runde, mit Bildlauf</translation>
-    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>

@@ -9965,10 +9965,6 @@
         <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
         <translation>aceptada por los límites: cuota ±%1 %, del diseño %2 a +%3 %</translation>
     </message>
-    <message>
-        <source>About the round, scrolled</source>
-        <translation>Sobre la ronda, desplazado</translation>
-    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>

@@ -9965,10 +9965,6 @@
         <source>accepted by the limits: share ±%1 %, of design %2 to +%3 %</source>
         <translation>accepté d’après les limites&#xa0;: part ±%1&#xa0;%, du débit nominal %2 à +%3&#xa0;%</translation>
     </message>
-    <message>
-        <source>About the round, scrolled</source>
-        <translation>À propos du passage, défilé</translation>
-    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>

@@ -182,41 +182,9 @@ TEST(ReviewPlace, aRoundByItselfIsNotCompared) {
     QCoreApplication::processEvents();
     auto* place = desk.window.findChild<ReviewPlace*>();
     place->showRound(desk.project().rounds()[0].id);
-    EXPECT_EQ(place->comparison()->rowCount(), 0);
-    EXPECT_TRUE(support::textsOf(*place).contains("nothing to compare"));
-    place->findChild<QCheckBox*>()->setChecked(false);
-    EXPECT_EQ(place->comparison()->rowCount(), 6) << "its readings can still be seen and commented on";
-}
-
-TEST(ReviewPlace, onALaptopFiveRoundsAndTheOneChosenAreSeenWhateverIsSaidOfIt) {
-    DeskWindow desk({.terminals = 8, .adjustingRounds = 9}, false);
-    desk.window.resize(1366, 694);
-    // What was changed since a round stands with it, line by line.
-    for (const char* tag : {"B-01", "B-02", "B-03", "B-04", "B-05", "B-06", "B-07", "B-08"}) {
-        project::Branch branch = *desk.project().branchTagged(tag);
-        branch.designFlow =
-            quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("0.5"), branch.designFlow->unit);
-        ASSERT_TRUE(desk.bridge().apply({"design", {branch}, {}, true}).ok());
-    }
-    desk.window.showPlace(MainWindow::Review);
-    QCoreApplication::processEvents();
-    ReviewPlace& place = *desk.window.review();
-    const auto* rounds = support::named<QTableView>(place, "Rounds");
-    ASSERT_NE(rounds, nullptr);
-    for (const int chosen : {0, 4, 8}) {
-        place.showRound(desk.project().rounds()[static_cast<std::size_t>(chosen)].id);
-        QCoreApplication::processEvents();
-        const_cast<QTableView*>(rounds)->setCurrentIndex(rounds->model()->index(chosen, 0));
-        QCoreApplication::processEvents();
-        int seen = 0;
-        for (int row = 0; row < rounds->model()->rowCount(); ++row) {
-            const QRect cell = rounds->visualRect(rounds->model()->index(row, 0));
-            seen += rounds->viewport()->rect().contains(cell) ? 1 : 0;
-        }
-        EXPECT_GE(seen, 5) << "round " << chosen;
-        EXPECT_TRUE(rounds->viewport()->rect().intersects(rounds->visualRect(rounds->currentIndex())))
-            << "round " << chosen;
-    }
+    EXPECT_TRUE(place->findChild<QCheckBox*>()->isChecked());
+    EXPECT_EQ(place->comparison()->rowCount(), 6) << "what was read in the first round is seen at once";
+    EXPECT_TRUE(support::textsOf(*place).contains("all its rows"));
 }
 
 TEST(ReviewPlace, tagsStandWhole) {

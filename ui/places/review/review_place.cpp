@@ -232,11 +232,12 @@ void ReviewPlace::refreshComparison() {
         return;
     }
     const bool isOne = before == after;
-    if (isOne && m_changedOnly->isChecked()) {
+    // The first round has none before it: what was read in it is all there is to review.
+    const bool isFirst = isOne && m_after->currentIndex() == 0;
+    const bool isChangedOnly = m_changedOnly->isChecked() && !isFirst;
+    if (isOne && isChangedOnly) {
         m_comparison->setRows({});
-        m_count->setText(m_bridge.project().rounds().size() == 1
-                             ? tr("Only one round yet: nothing to compare")
-                             : tr("The same round twice: nothing to compare"));
+        m_count->setText(tr("The same round twice: nothing to compare"));
         fitAnew();
         return;
     }
@@ -247,11 +248,13 @@ void ReviewPlace::refreshComparison() {
         balancing::compareRounds(project, m_assessed.shown(*before), m_assessed.shown(*after)), order());
     const quantity::Unit dpUnit = text::dpUnit(project, m_bridge.instrument());
     m_comparison->setTitle(Dp, tr("DP, %1").arg(text::symbol(dpUnit)));
-    m_comparison->setRows(comparedRows(project, compared, m_changedOnly->isChecked(), dpUnit,
-                                       project::beginOf(project, *after)));
+    m_comparison->setRows(
+        comparedRows(project, compared, isChangedOnly, dpUnit, project::beginOf(project, *after)));
     const auto changed = std::count_if(compared.begin(), compared.end(),
                                        [](const auto& branch) { return branch.isChanged(); });
-    m_count->setText(isOne ? QString() : tr("%1 of %2 readings changed").arg(changed).arg(compared.size()));
+    m_count->setText(isFirst ? tr("The first round: all its rows")
+                     : isOne ? QString()
+                             : tr("%1 of %2 readings changed").arg(changed).arg(compared.size()));
     const int row = kept ? m_comparison->rowOf(*kept) : -1;
     if (m_comparison->rowCount() > 0) {
         m_table->setCurrentIndex(

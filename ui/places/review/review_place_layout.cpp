@@ -205,6 +205,7 @@ void ReviewPlace::fitRounds() {
     if (m_whole->direction() == QBoxLayout::TopToBottom) {
         m_roundTable->setMinimumHeight(roundsHeight());
     }
+    m_roundTable->scrollTo(m_roundTable->currentIndex());
 }
 
 void ReviewPlace::takeFor(Column column, int least, Column other) {
