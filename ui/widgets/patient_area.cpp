@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 #include <QKeyEvent>
+#include <QScopedValueRollback>
 #include <QScrollBar>
 
 namespace ww::ui {
@@ -32,6 +33,15 @@ void PatientArea::keyPressEvent(QKeyEvent* event) {
         return;
     }
     QScrollArea::keyPressEvent(event);
+}
+
+bool PatientArea::eventFilter(QObject* watched, QEvent* event) {
+    constexpr int kMostInTurn = 4;
+    if (m_inTurn >= kMostInTurn) {
+        return false;
+    }
+    const QScopedValueRollback<int> inTurn(m_inTurn, m_inTurn + 1);
+    return QScrollArea::eventFilter(watched, event);
 }
 
 void PatientArea::showEvent(QShowEvent* event) {

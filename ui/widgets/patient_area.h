@@ -17,6 +17,12 @@ class PatientArea : public QScrollArea {
     /// Home and End lead to the ends, beside the keys that every area has.
     void keyPressEvent(QKeyEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    /// Qt lays out anew for each size of what it holds. Words that need less height beside the bar than
+    /// without it would bring the bar and take it away for ever.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    int m_inTurn = 0;
 };
 
 }  // namespace ww::ui
