@@ -210,7 +210,8 @@ TEST_F(AdjustingTest, withoutAdviceTheLargestOfTargetComesFirst) {
     EXPECT_EQ(nextToAdjust(project(), order, order[1]), std::nullopt);
 }
 
-TEST_F(AdjustingTest, whatTheAdviceTurnsIsLeftAndWaitsForNoOther) {
+/// A riser R with the terminals A and B, and the terminal C beside it, in a survey.
+FieldJob riserBesideATerminal() {
     FieldJob job;
     const base::Id valve = usualValve(job);
     job.branch("R", "", "", valve);
@@ -218,6 +219,11 @@ TEST_F(AdjustingTest, whatTheAdviceTurnsIsLeftAndWaitsForNoOther) {
     job.branch("B", "R", "4", valve);
     job.branch("C", "", "4", valve);
     job.round(RoundKind::Survey);
+    return job;
+}
+
+TEST_F(AdjustingTest, whatTheAdviceTurnsIsLeftAndWaitsForNoOther) {
+    FieldJob job = riserBesideATerminal();
     const auto at = [&](const char* tag) { return job.indexOf(tag); };
     const std::vector<std::size_t> order{at("A"), at("B"), at("R"), at("C")};
     Advice advice;
@@ -238,13 +244,7 @@ TEST_F(AdjustingTest, whatTheAdviceTurnsIsLeftAndWaitsForNoOther) {
 }
 
 TEST_F(AdjustingTest, aBranchWaitsUntilAllBelowItIsHeld) {
-    FieldJob job;
-    const base::Id valve = usualValve(job);
-    job.branch("R", "", "", valve);
-    job.branch("A", "R", "4", valve);
-    job.branch("B", "R", "4", valve);
-    job.branch("C", "", "4", valve);
-    job.round(RoundKind::Survey);
+    FieldJob job = riserBesideATerminal();
     const auto at = [&](const char* tag) { return job.indexOf(tag); };
     const std::vector<std::size_t> order{at("A"), at("B"), at("R"), at("C")};
     EXPECT_EQ(nextToAdjust(job.project(), order, at("B")), at("C"));  // A is not held yet
