@@ -46,6 +46,11 @@ void takeSpeed(const Project& project, const project::Round& round, const projec
     }
 }
 
+/// The gauge that a reading names; null where it names none.
+const project::Instrument* gaugeOf(const Project& project, const PumpReading& reading) {
+    return reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+}
+
 /// A gauge pressure as a dp, for its digits and the instrument's accuracy.
 quantity::Measured<PressureDifference> asDifference(
     const quantity::Measured<quantity::GaugePressure>& gauge) {
@@ -147,14 +152,12 @@ energy::GaugeReading gaugesOf(const PumpReading& reading) {
 }
 
 bool isGaugeStated(const Project& project, const PumpReading& reading) {
-    const project::Instrument* instrument =
-        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+    const project::Instrument* instrument = gaugeOf(project, reading);
     return instrument != nullptr && (instrument->accuracy || instrument->accuracyFloor);
 }
 
 PressureDifference riseUncertainty(const Project& project, const PumpReading& reading) {
-    const project::Instrument* instrument =
-        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+    const project::Instrument* instrument = gaugeOf(project, reading);
     const quantity::Density density = project.fluid().density();
     const double usual = isGaugeStated(project, reading) ? 0 : kUsualGaugeAccuracy;
     const auto uncertainty = [&](const quantity::Measured<PressureDifference>& read) {
