@@ -109,8 +109,10 @@ class ReviewPlace : public QWidget {
     void fitRounds();
     /// Widens a column of the comparison to `least`, px, as far as the wider of `other` and Why can spare it.
     void takeFor(Column column, int least, Column other);
-    /// Widens a column of the comparison to `wanted`, px, as far as the readings have more than `least`.
-    void giveFromReadings(Column column, int wanted, int least);
+    /// Widens a column of the comparison to `wanted`, px, as far as `giver` has more than `least`.
+    void give(Column column, int wanted, Column giver, int least);
+    /// What shows the longest cell of a column of the comparison in one line, px.
+    int wholeWidth(Column column) const;
     /// What keeps each of the two words of a state on one line, px.
     int stateWidth() const;
     /// What keeps every tag of the comparison on one line, px.

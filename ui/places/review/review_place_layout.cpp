@@ -167,29 +167,22 @@ void ReviewPlace::fitComparison() {
     m_comparisonNeeds = fitWrapped(*m_table, digits, Why);
     // A tag is known by its end and a state by both its words; the readings are wrapped instead.
     int reading = 0;
-    int readings = 0;
     for (const QString& cell : longestCells(Dp)) {
         reading = std::max(reading, widestWord(m_table->fontMetrics(), cell));
-        readings = std::max(readings, m_table->fontMetrics().horizontalAdvance(cell));
     }
     // The line between two columns takes one pixel.
-    const int beside = besideWords(m_comparison->index(0, Dp), m_table->font()) + 1;
-    reading += beside;
-    readings += beside;
+    reading += besideWords(m_comparison->index(0, Dp), m_table->font()) + 1;
     takeFor(Dp, reading, Who);
     takeFor(State, stateWidth(), Who);
     // A setting before and after are one step; Why is often empty.
-    int setting = 0;
-    for (const QString& cell : longestCells(Setting)) {
-        setting = std::max(setting, m_table->fontMetrics().horizontalAdvance(cell));
-    }
-    takeFor(Setting, setting + besideWords(m_comparison->index(0, Setting), m_table->font()) + 1, Who);
+    takeFor(Setting, wholeWidth(Setting), Who);
     // A head of one line leaves its height to the rows.
     takeFor(OfTarget, columnWidthFor(*m_table, OfTarget, 0), Who);
-    giveFromReadings(Tag, tagWidth(), reading);
+    give(OfTarget, wholeWidth(OfTarget), State, stateWidth());
+    give(Tag, tagWidth(), Dp, reading);
     // Readings that are wrapped all the same leave the rest to the reasons, which are whole sentences.
-    if (m_table->columnWidth(Dp) < readings) {
-        giveFromReadings(Why, wordsColumnWidth(*m_table, Why), reading);
+    if (m_table->columnWidth(Dp) < wholeWidth(Dp)) {
+        give(Why, wordsColumnWidth(*m_table, Why), Dp, reading);
     }
     if (m_table->wordWrap()) {
         m_table->resizeRowsToContents();
@@ -218,13 +211,22 @@ void ReviewPlace::takeFor(Column column, int least, Column other) {
     }
 }
 
-void ReviewPlace::giveFromReadings(Column column, int wanted, int least) {
+void ReviewPlace::give(Column column, int wanted, Column giver, int least) {
     const int lacking = wanted - m_table->columnWidth(column);
-    const int spare = m_table->columnWidth(Dp) - std::max(least, leastColumnWidth(*m_table, Dp));
+    const int spare = m_table->columnWidth(giver) - std::max(least, leastColumnWidth(*m_table, giver));
     if (const int more = std::min(spare, lacking); more > 0) {
-        m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
+        m_table->setColumnWidth(giver, m_table->columnWidth(giver) - more);
         m_table->setColumnWidth(column, m_table->columnWidth(column) + more);
     }
+}
+
+int ReviewPlace::wholeWidth(Column column) const {
+    int widest = 0;
+    for (const QString& cell : longestCells(column)) {
+        widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(cell));
+    }
+    // The line between two columns takes one pixel.
+    return widest + besideWords(m_comparison->index(0, column), m_table->font()) + 1;
 }
 
 int ReviewPlace::stateWidth() const {
