@@ -65,6 +65,8 @@ void FactList::show(const std::vector<ww::report::Fact>& facts, const theme::Tok
         QFont bold = font();
         bold.setBold(true);
         label->setFont(bold);
+        // A fact that goes on from the one above takes no line for its label.
+        label->setVisible(!label->text().isEmpty());
         auto* mark = new MarkShape(this);
         mark->show(fact.mark, tokens);
         auto* value = new QLabel(report::words(fact.value), this);
