@@ -192,5 +192,25 @@ TEST_F(AdjustDesk, noWordsAreCutInTheLargestText) {
     }
 }
 
+// Where five neighbors have no room, those nearest to the handle stay, also at its stop.
+TEST_F(AdjustDesk, theSettingInHandStaysInSightOnTheSmallestScreenWithLargeTargets) {
+    m_desk.window.commands().largeTargets->trigger();
+    m_desk.window.resize(683, 354);
+    QTest::qWait(50);
+    ASSERT_TRUE(m_desk.window.pad()->isVisible());
+    const auto* strip = place().findChild<QTableView*>();
+    const auto* model = qobject_cast<AimStripModel*>(strip->model());
+    ASSERT_NE(model, nullptr);
+    int hidden = 0;
+    for (int turns = 0; turns < 4; ++turns) {
+        ASSERT_GE(model->currentColumn(), 0);
+        EXPECT_FALSE(strip->isColumnHidden(model->currentColumn())) << setting();
+        hidden += strip->isColumnHidden(0) || strip->isColumnHidden(AimStripModel::kColumns - 1) ? 1 : 0;
+        place().takeFocus();
+        m_desk.key(Qt::Key_PageDown);
+    }
+    EXPECT_EQ(hidden, 4) << "there is no room for five";
+}
+
 }  // namespace
 }  // namespace ww::ui

@@ -41,10 +41,21 @@ bool AdjustPlace::isWordBelow() const {
     return width() - 2 * kSideMargin < figures + WordSign::kLeastWidth;
 }
 
+bool AdjustPlace::isReadingBelow() const {
+    return width() - 2 * kSideMargin < 3 * m_aim->sizeOf(true).width() + 2 * m_figuresAndWord->spacing();
+}
+
 int AdjustPlace::figuresHeight(bool isSmall) const {
     const int gaps = 3 * m_figures->layout()->spacing();
     const int room = width() - 2 * kSideMargin - ladderWidth() - gaps;
     const QSize figure = m_aim->sizeOf(isSmall);
+    if (isReadingBelow()) {
+        const int across = width() - 2 * kSideMargin - m_figuresAndWord->spacing();
+        const int reading =
+            std::max(figure.width(), kFigureStretch * across / (kFigureStretch + kWordStretch));
+        const int lower = std::max(figure.height(), m_word->heightAt(across - reading));
+        return figure.height() + m_figuresAndWord->spacing() + lower;
+    }
     if (isWordBelow()) {
         return figure.height() + m_figuresAndWord->spacing() + m_word->heightAt(width() - 2 * kSideMargin);
     }
@@ -55,8 +66,8 @@ int AdjustPlace::figuresHeight(bool isSmall) const {
 
 int AdjustPlace::fieldsHeight() const {
     const int row = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
-    const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
-    return isHoldBelow ? 2 * row + m_entry->spacing() : row;
+    const int below = (m_following->indexOf(m_hold) >= 0 ? 1 : 0) + (m_entry->indexOf(m_handle) >= 0 ? 1 : 0);
+    return row + below * (row + m_entry->spacing());
 }
 
 int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
@@ -84,7 +95,7 @@ void AdjustPlace::fit(bool isAnew) {
     // The field says itself what it is for.
     m_findLabel->setVisible(isWide);
     m_title->setWordWrap(isWordBelow());
-    m_figuresAndWord->setDirection(isWordBelow() ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    placeFigures();
     const int across = width() - 2 * kSideMargin;
     const int figures = 3 * (m_aim->sizeOf(false).width() + m_figures->layout()->spacing()) + kWordWidth;
     const int room = parentWidget() != nullptr ? std::min(height(), parentWidget()->height()) : height();
@@ -111,6 +122,7 @@ void AdjustPlace::fit(bool isAnew) {
             m_strip->setRowHeight(row, m_strip->verticalHeader()->defaultSectionSize());
         }
     }
+    fitNeighbors();
     m_strip->setFixedHeight(m_strip->verticalHeader()->defaultSectionSize() * rows + kStripFrame);
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
         figure->setSmall(isSmall);
@@ -118,6 +130,52 @@ void AdjustPlace::fit(bool isAnew) {
     // Where the place scrolls in any case, no part of it does.
     const int least = heightToEntry(rows, isSmall) + m_pageParts->spacing() + m_advice->leastHeight();
     m_advice->setWhole(least > room);
+}
+
+/// Where all neighbors have no room the nearest of the setting in hand stay.
+void AdjustPlace::fitNeighbors() {
+    constexpr int kNearest = 3;
+    const int room = m_strip->viewport()->width() / AimStripModel::kColumns;
+    const bool isAll = room >= fontMetrics().horizontalAdvance(QStringLiteral("88.88"));
+    const int middle = AimStripModel::kColumns / 2;
+    const int inHand = m_stripModel->currentColumn() < 0 ? middle : m_stripModel->currentColumn();
+    const int first = std::clamp(inHand - 1, 0, AimStripModel::kColumns - kNearest);
+    for (int column = 0; column < AimStripModel::kColumns; ++column) {
+        m_strip->setColumnHidden(column, !isAll && (column < first || column >= first + kNearest));
+    }
+}
+
+void AdjustPlace::placeFigures() {
+    m_figuresAndWord->setDirection(isWordBelow() ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    if (isReadingBelow() == (m_wordRow->indexOf(m_reading) >= 0)) {
+        return;
+    }
+    if (isReadingBelow()) {
+        m_figureRow->removeWidget(m_reading);
+        m_wordRow->insertWidget(0, m_reading, kFigureStretch);
+    } else {
+        m_wordRow->removeWidget(m_reading);
+        m_figureRow->addWidget(m_reading, kFigureStretch);
+    }
+}
+
+void AdjustPlace::placeHandle(int shortest) {
+    const int handle = kBeforeHandle + m_settingLabel->minimumSizeHint().width() + m_settingField->width();
+    const int others = shortest + m_field->width() + 3 * m_fields->spacing();
+    const bool isBelow = width() - 2 * kSideMargin < others + handle;
+    m_following->setDirection(isBelow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    if (isBelow == (m_entry->indexOf(m_handle) >= 0)) {
+        return;
+    }
+    // One field stands below the other.
+    m_handle->setContentsMargins(isBelow ? 0 : kBeforeHandle, 0, 0, 0);
+    if (isBelow) {
+        m_fields->removeItem(m_handle);
+        m_entry->insertLayout(1, m_handle);
+    } else {
+        m_entry->removeItem(m_handle);
+        m_fields->insertLayout(2, m_handle);
+    }
 }
 
 void AdjustPlace::putInOrder(bool isLow) {
@@ -144,17 +202,23 @@ void AdjustPlace::putInOrder(bool isLow) {
 void AdjustPlace::fitEntry() {
     const int ladder = ladderWidth();
     const int hold = std::max(m_hold->minimumWidth(), m_hold->sizeHint().width());
+    const auto widthOf = [this](const QString& label) { return fontMetrics().horizontalAdvance(label); };
+    const QString unit = QStringLiteral("ftH₂O");
+    int shortest = widthOf(tr("&DP %1").arg(unit));
     // A layout within another one remembers its sizes until it is laid out anew.
+    placeHandle(shortest);
+    if (m_entry->indexOf(m_handle) >= 0) {
+        shortest = std::max(shortest, m_settingLabel->minimumSizeHint().width());
+    }
+    m_handle->invalidate();
     m_fields->invalidate();
     const int others = m_fields->minimumSize().width() - m_fieldLabel->minimumWidth() +
                        (m_fields->indexOf(m_hold) >= 0 ? 0 : m_fields->spacing() + hold);
     // As wide as the longest label, so that the field never moves; where that has no room it wraps.
-    const auto widthOf = [this](const QString& label) { return fontMetrics().horizontalAdvance(label); };
-    const QString unit = QStringLiteral("ftH₂O");
-    const int shortest = widthOf(tr("&DP %1").arg(unit));
     const int longest = widthOf(tr("&DP %1 at reference %2").arg(unit, QStringLiteral("AHU-00")));
     m_fieldLabel->setFixedWidth(
         std::clamp(width() - ladder - kEntryGaps - others - 1, shortest, std::max(shortest, longest)));
+    m_settingLabel->setMinimumWidth(m_entry->indexOf(m_handle) >= 0 ? m_fieldLabel->minimumWidth() : 0);
     const int fields = others + m_fieldLabel->minimumWidth();
     // Holding stands beside the fields where it has room there, else before what comes next.
     const bool isBeside = fields + ladder + kEntryGaps < width();

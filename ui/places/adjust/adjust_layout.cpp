@@ -45,6 +45,7 @@ AdjustPlace::AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* 
       m_proposal(whole(2, tr("Setting to try next"), this)),
       m_fieldLabel(new QLabel(this)),
       m_field(new TryField(this)),
+      m_settingLabel(new QLabel(tr("&Setting"), this)),
       m_settingField(new TryField(this)),
       m_hold(new QPushButton(tr("Hold Here, Next Valve"), this)),
       m_next(whole(1, tr("Next valve"), this)),
@@ -116,13 +117,17 @@ QWidget* AdjustPlace::buildFigures() {
     m_figuresAndWord = new QHBoxLayout(figures);
     m_figuresAndWord->setContentsMargins(0, 0, 0, 0);
     m_figuresAndWord->setSpacing(12);
-    auto* row = new QHBoxLayout;
+    m_figureRow = new QHBoxLayout;
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
-        row->addWidget(figure, kFigureStretch);
+        m_figureRow->addWidget(figure, kFigureStretch);
     }
-    row->setSpacing(12);
-    m_figuresAndWord->addLayout(row, 3 * kFigureStretch);
-    m_figuresAndWord->addWidget(m_word, kWordStretch);
+    m_wordRow = new QHBoxLayout;
+    m_wordRow->addWidget(m_word, kWordStretch);
+    for (QBoxLayout* row : {m_figureRow, m_wordRow}) {
+        row->setSpacing(m_figuresAndWord->spacing());
+    }
+    m_figuresAndWord->addLayout(m_figureRow, 3 * kFigureStretch);
+    m_figuresAndWord->addLayout(m_wordRow, kWordStretch);
 
     m_strip->setModel(m_stripModel);
     m_strip->setItemDelegate(m_stripDelegate);
@@ -146,8 +151,8 @@ QWidget* AdjustPlace::buildEntry() {
     m_fieldLabel->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_field->setAccessibleName(tr("DP read at this setting"));
     m_field->setFixedWidth(110);
-    auto* settingLabel = new QLabel(tr("&Setting"), this);
-    settingLabel->setBuddy(m_settingField);
+    m_settingLabel->setBuddy(m_settingField);
+    m_settingLabel->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_settingField->setAccessibleName(tr("Setting of the handle"));
     m_settingField->setFixedWidth(80);
     auto* entry = new QWidget(m_page);
@@ -157,9 +162,13 @@ QWidget* AdjustPlace::buildEntry() {
     m_fields->setSpacing(10);
     m_fields->addWidget(m_fieldLabel);
     m_fields->addWidget(m_field);
-    m_fields->addSpacing(8);
-    m_fields->addWidget(settingLabel);
-    m_fields->addWidget(m_settingField);
+    m_handle = new QHBoxLayout;
+    m_handle->setSpacing(m_fields->spacing());
+    m_handle->setContentsMargins(kBeforeHandle, 0, 0, 0);
+    m_handle->addWidget(m_settingLabel);
+    m_handle->addWidget(m_settingField);
+    m_handle->addStretch(0);
+    m_fields->addLayout(m_handle);
     m_fields->addWidget(m_hold);
     m_fields->addStretch(0);
     m_following = new QHBoxLayout;

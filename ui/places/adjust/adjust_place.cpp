@@ -194,6 +194,7 @@ void AdjustPlace::showValve() {
     showLadder();
     m_stripDelegate->setSoft(!m_valve.aim().stale.empty() || isReadingApart());
     m_stripModel->refresh();
+    fitNeighbors();
     m_tries->setWords(triesWords(m_bridge, m_valve));
     m_proposal->setWords(proposalWords(m_bridge, m_valve, m_hasNext));
     m_advice->setWork(workingOrder(), m_order.isChanged(), offered());

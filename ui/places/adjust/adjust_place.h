@@ -111,6 +111,7 @@ class AdjustPlace : public QWidget {
     static constexpr int kBesideLadder = 16;
     static constexpr int kFigureStretch = 2;
     static constexpr int kWordStretch = 3;
+    static constexpr int kBeforeHandle = 8;
     /// What stands in the fields of a valve and is not stored.
     struct Typed {
         QString dp;
@@ -137,6 +138,13 @@ class AdjustPlace : public QWidget {
     int figuresHeight(bool isSmall) const;
     /// Whether the word has no room beside the figures.
     bool isWordBelow() const;
+    /// Whether no third figure has room beside two others.
+    bool isReadingBelow() const;
+    void placeFigures();
+    void fitNeighbors();
+    /// Puts the field of the setting beside that of the dp, whose label takes `shortest` px at least, or
+    /// below.
+    void placeHandle(int shortest);
     int fieldsHeight() const;
     /// With the gap before it; 0 while it is hidden.
     int ladderWidth() const;
@@ -224,18 +232,22 @@ class AdjustPlace : public QWidget {
     WholeLabel* m_proposal;
     QLabel* m_fieldLabel;
     TryField* m_field;
+    QLabel* m_settingLabel;
     TryField* m_settingField;
     QPushButton* m_hold;
     WholeLabel* m_next;
     QBoxLayout* m_figuresAndWord = nullptr;
+    QBoxLayout* m_figureRow = nullptr;
+    QBoxLayout* m_wordRow = nullptr;  ///< the word, after the reading where that has no room above
     QWidget* m_figures = nullptr;
     QWidget* m_entryRow = nullptr;
     QBoxLayout* m_head = nullptr;
     QBoxLayout* m_pageParts = nullptr;  ///< what the aim rests on, the parts, the advice
     QBoxLayout* m_parts = nullptr;      ///< from the figures to the fields
     bool m_isLow = false;
-    QBoxLayout* m_entry = nullptr;      ///< fields, and what comes next
-    QBoxLayout* m_fields = nullptr;     ///< with holding, where there is room for it
+    QBoxLayout* m_entry = nullptr;   ///< fields, and what comes next
+    QBoxLayout* m_fields = nullptr;  ///< with holding, where there is room for it
+    QBoxLayout* m_handle = nullptr;  ///< the field of the setting; below the other where that fills its line
     QBoxLayout* m_following = nullptr;  ///< what comes next, after holding where that has no room above
     Ladder* m_ladder;
     AdvicePanel* m_advice;

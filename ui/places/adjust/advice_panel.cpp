@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -15,6 +16,9 @@
 
 namespace ww::ui {
 namespace {
+
+constexpr int kWordsStretch = 2;
+constexpr int kTableStretch = 3;
 
 QString wholePercent(quantity::Ratio ratio) {
     return QString::number(ratio.in(quantity::Unit::Percent), 'f', 0);
@@ -128,11 +132,11 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     m_area->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     left->addWidget(m_area, 1);
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(16);
-    layout->addLayout(left, 2);
-    layout->addWidget(m_table, 3);
+    m_parts = new QHBoxLayout(this);
+    m_parts->setContentsMargins(0, 0, 0, 0);
+    m_parts->setSpacing(16);
+    m_parts->addLayout(left, kWordsStretch);
+    m_parts->addWidget(m_table, kTableStretch);
     connect(m_table, &QTableView::doubleClicked, this,
             [this](const QModelIndex& index) { emit taken(m_model->branchAt(index.row())); });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -156,12 +160,19 @@ void AdvicePanel::setMetrics(const theme::Metrics& metrics) {
 void AdvicePanel::fitColumns() {
     constexpr int kDigits[AdviceModel::ColumnCount] = {3, 7, 5, 6, 6, 8, 8, 12};
     // What gives way first; the remark of the row in hand is also said in full beside the table.
-    constexpr int kYielding[] = {AdviceModel::Order, AdviceModel::InTruth, AdviceModel::Note};
+    constexpr int kYielding[] = {AdviceModel::Order, AdviceModel::InTruth, AdviceModel::Note,
+                                 AdviceModel::AsRead};
     const int room = m_table->viewport()->width();
     int needed = 0;
+    m_tableNeeds = 0;
     for (int column = 0; column < AdviceModel::ColumnCount; ++column) {
         m_table->setColumnHidden(column, false);
-        needed += leastColumnWidth(*m_table, column);
+        // The words go above the table before the share that will be read goes.
+        const int least = leastColumnWidth(*m_table, column);
+        const bool isKept =
+            column == AdviceModel::AsRead || std::ranges::find(kYielding, column) == std::end(kYielding);
+        needed += least;
+        m_tableNeeds += isKept ? least : 0;
     }
     for (const int column : kYielding) {
         if (needed > room) {
@@ -169,6 +180,7 @@ void AdvicePanel::fitColumns() {
             needed -= leastColumnWidth(*m_table, column);
         }
     }
+    placeTable();
     std::vector<int> shown;
     std::vector<int> least;
     std::vector<double> wanted;
@@ -185,6 +197,17 @@ void AdvicePanel::fitColumns() {
         m_table->setColumnWidth(shown[i], widths[i]);
     }
     heightenWhereCut(*m_table);
+}
+
+void AdvicePanel::placeTable() {
+    const int room = (width() - m_parts->spacing()) * kTableStretch / (kTableStretch + kWordsStretch);
+    const int beside = 2 * m_table->frameWidth() + m_table->verticalScrollBar()->sizeHint().width();
+    m_parts->setDirection(m_tableNeeds + beside > room ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void AdvicePanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    placeTable();
 }
 
 std::optional<base::Id> AdvicePanel::branchInHand() const {

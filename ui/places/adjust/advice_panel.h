@@ -47,9 +47,12 @@ class AdvicePanel : public QWidget {
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void fitColumns();
+    /// The words stand beside the table where its columns have room there at their least, else above it.
+    void placeTable();
     void showWords();
     static void addSome(QStringList& lines, const std::vector<base::Fault>& faults);
 
@@ -64,6 +67,8 @@ class AdvicePanel : public QWidget {
     QLabel* m_busy;
     QLabel* m_words;
     WordsArea* m_area;
+    QBoxLayout* m_parts;
+    int m_tableNeeds = 0;  ///< its columns at their least, px
 };
 
 }  // namespace ww::ui

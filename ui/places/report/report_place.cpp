@@ -67,7 +67,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setObjectName(QStringLiteral("empty_state"));
     m_empty->setAccessibleName(tr("What is missing here"));
-    m_list->setFixedWidth(kListWidth);
+    m_list->setMinimumWidth(kListWidth);
     m_list->setWordWrap(true);
     m_list->setItemDelegate(new WrappedItem(m_list));
     m_list->setSpacing(3);
@@ -180,7 +180,9 @@ void ReportPlace::takeFocus() {
 
 void ReportPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    m_scroll->setVisible(width() >= kWithPreview);
+    const bool hasPreview = width() >= kWithPreview;
+    m_scroll->setVisible(hasPreview);
+    m_list->setMaximumWidth(hasPreview ? kListWidth : QWIDGETSIZE_MAX);
 }
 
 void ReportPlace::showEvent(QShowEvent* event) {

@@ -7,7 +7,8 @@
 namespace ww::ui {
 
 /// One row for each branch and, below it, one struck through for each of its corrections, in the columns of
-/// ReviewPlace. `dpUnit`: of the column of dps, where they are written without it. `day`: when the later round was walked; times of that date stand without it.
+/// ReviewPlace. `dpUnit`: of the column of dps, where they are written without it. `day`: when the later
+/// round was walked; times of that date stand without it.
 std::vector<TextRow> comparedRows(const project::Project& project,
                                   const std::vector<balancing::ComparedBranch>& branches, bool isChangedOnly,
                                   quantity::Unit dpUnit, const std::optional<base::Instant>& day);

@@ -10,6 +10,7 @@
 #include <QTableView>
 #include <QTimer>
 #include <QWidget>
+#include <array>
 #include <optional>
 #include <span>
 #include <utility>
@@ -130,6 +131,7 @@ class ReviewPlace : public QWidget {
     QStackedWidget* m_content;
     QWidget* m_page;
     QHBoxLayout* m_whole;
+    std::array<QBoxLayout*, 2> m_choices{};  ///< above the comparison, each broken where it has no room
     QWidget* m_roundsSide;
     QLabel* m_empty;
     TextTable* m_rounds;

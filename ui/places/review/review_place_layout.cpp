@@ -21,6 +21,17 @@ constexpr int kRoundsWidth = 264;
 constexpr int kLeastChartHeight = 190;
 /// Between the rows of choices, which take as little as they can from the comparison.
 constexpr int kCloseRows = 4;
+/// Of the tabs, on both sides.
+constexpr int kViewFrame = 4;
+
+/// What the parts of a layout need in one row, whatever way it has now, px.
+int rowWidth(const QBoxLayout& parts) {
+    int width = (parts.count() - 1) * parts.spacing();
+    for (int i = 0; i < parts.count(); ++i) {
+        width += parts.itemAt(i)->minimumSize().width();
+    }
+    return width;
+}
 
 }  // namespace
 
@@ -51,14 +62,19 @@ void ReviewPlace::layOut() {
 
 QWidget* ReviewPlace::comparisonPage() {
     auto* page = new QWidget(this);
-    auto* choices = new QHBoxLayout;
     auto* compare = new QLabel(tr("&Compare"), page);
     compare->setBuddy(m_before);
     auto* with = new QLabel(tr("&with"), page);
     with->setBuddy(m_after);
-    for (QWidget* widget : std::initializer_list<QWidget*>{compare, m_before, with, m_after}) {
-        choices->addWidget(widget, widget == m_before || widget == m_after ? 1 : 0);
-    }
+    auto* before = new QHBoxLayout;
+    before->addWidget(compare);
+    before->addWidget(m_before, 1);
+    auto* after = new QHBoxLayout;
+    after->addWidget(with);
+    after->addWidget(m_after, 1);
+    auto* compared = new QHBoxLayout;
+    compared->addLayout(before, 1);
+    compared->addLayout(after, 1);
     auto* shown = new QHBoxLayout;
     shown->addWidget(m_changedOnly);
     auto* order = new QLabel(tr("&Order"), page);
@@ -67,12 +83,17 @@ QWidget* ReviewPlace::comparisonPage() {
     shown->addWidget(m_order, 1);
     m_count->setWordWrap(true);
     m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    shown->addWidget(m_count, 1);
+    auto* shownAndCount = new QHBoxLayout;
+    shownAndCount->addLayout(shown, 2);
+    shownAndCount->addWidget(m_count, 1);
+    m_choices = {compared, shownAndCount};
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, kCloseRows, 0, 0);
     column->setSpacing(kCloseRows);
-    column->addLayout(choices);
-    column->addLayout(shown);
+    for (QBoxLayout* choices : m_choices) {
+        choices->setSpacing(kCloseRows);
+        column->addLayout(choices);
+    }
     column->addWidget(m_table, 1);
     return page;
 }
@@ -91,6 +112,12 @@ void ReviewPlace::setNarrow(bool isNarrow) {
     // Leaves the words above and below the chart their lines.
     constexpr int kViewsHeight = 340;
     m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    // In an area that scrolls the place may still be wider than what is seen of it.
+    const int seen = parentWidget() != nullptr ? std::min(width(), parentWidget()->width()) : width();
+    for (QBoxLayout* choices : m_choices) {
+        const bool isBroken = isNarrow && rowWidth(*choices) > seen - 2 * kMargin - kViewFrame;
+        choices->setDirection(isBroken ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    }
     // As wide as their buttons need, in whatever text and language.
     for (QWidget* side : {m_roundsSide, static_cast<QWidget*>(m_comments)}) {
         const int least = sideWidth(*side);
@@ -153,9 +180,11 @@ int ReviewPlace::sideWidth(const QWidget& side) const {
 }
 
 int ReviewPlace::wantedWidth() const {
-    return sideWidth(*m_roundsSide) + sideWidth(*m_comments) +
-           std::max(m_views->minimumSizeHint().width(), m_comparisonNeeds) + 2 * m_whole->spacing() +
-           2 * kMargin;
+    int views = std::max(m_views->minimumSizeHint().width(), m_comparisonNeeds);
+    for (const QBoxLayout* choices : m_choices) {
+        views = std::max(views, rowWidth(*choices));
+    }
+    return sideWidth(*m_roundsSide) + sideWidth(*m_comments) + views + 2 * m_whole->spacing() + 2 * kMargin;
 }
 
 void ReviewPlace::fitComparison() {
