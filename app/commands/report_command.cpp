@@ -21,6 +21,10 @@ inline constexpr base::MessageForm kReviewOfOwnToSign{
     "review_of_own_signed",
     "{1} read or sent rounds {2} and signs as reviewer; the report tells it beside the signature"};
 
+inline constexpr base::MessageForm kSignsBothRoles{
+    "signs_both_roles",
+    "{1} signed this revision in the other role too; the report tells it beside the signature"};
+
 /// The first line of a file, without what ends it.
 std::string firstLine(const std::string& text) {
     return text.substr(0, text.find_first_of("\r\n"));
@@ -108,11 +112,13 @@ class ReportCommand : public Command {
         if (!identity) {
             return badInput(surroundings, {identity.fault().form, m_key, identity.fault().arguments});
         }
-        if (const std::string own =
-                workbook::ownRounds(workbook.project(), *seal::roleNamed(m_role), identity->facts().name);
-            !own.empty()) {
-            surroundings.err << base::english({&kReviewOfOwnToSign, {}, {identity->facts().name, own}})
+        const project::OwnPart own = workbook::ownPart(workbook, *seal::roleNamed(m_role), identity->facts());
+        if (!own.rounds.empty()) {
+            surroundings.err << base::english({&kReviewOfOwnToSign, {}, {identity->facts().name, own.rounds}})
                              << "\n";
+        }
+        if (own.hasBothRoles) {
+            surroundings.err << base::english({&kSignsBothRoles, {}, {identity->facts().name}}) << "\n";
         }
         const workbook::SigningRequest request{
             *seal::roleNamed(m_role), *identity, m_out,

@@ -42,6 +42,22 @@ std::vector<int> roundsTakenPartIn(const Project& project, std::string_view pers
     return numbers;
 }
 
+OwnPart ownPart(const Project& project, const SignedReport& signature) {
+    OwnPart part;
+    if (signature.role == "supervisor") {
+        for (const int number : roundsTakenPartIn(project, signature.signer)) {
+            part.rounds += (part.rounds.empty() ? "" : ", ") + std::to_string(number);
+        }
+    }
+    const auto& all = project.signedReports();
+    part.hasBothRoles = std::any_of(all.begin(), all.end(), [&](const SignedReport& other) {
+        const bool isSameKey = !other.certificate.empty() && other.certificate == signature.certificate;
+        return !other.isWithdrawn && other.revision == signature.revision && other.role != signature.role &&
+               (isSameKey || other.signer == signature.signer);
+    });
+    return part;
+}
+
 std::vector<const Person*> decidersOf(const Project& project, const Round& round) {
     std::vector<const Person*> deciders;
     for (const Person& person : project.people()) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -19,6 +20,17 @@ bool tookPart(const Project& project, const Round& round, std::string_view perso
 
 /// The numbers of the rounds that a person took part in, in their order.
 std::vector<int> roundsTakenPartIn(const Project& project, std::string_view person);
+
+/// What the one who signs a report did himself besides. It is told, not refused: a firm may be small.
+struct OwnPart {
+    std::string rounds;  ///< of a reviewer: those he read or sent, with commas between them; empty: none
+    bool hasBothRoles =
+        false;  ///< the same revision is signed by him, or with his key, in the other role too
+
+    bool isNone() const { return rounds.empty() && !hasBothRoles; }
+};
+/// The part of the signer of `signature`, whether that is in the job yet or not.
+OwnPart ownPart(const Project& project, const SignedReport& signature);
 
 /// Who may decide on a round: those who review and took no part in it, in the order of the job's people.
 std::vector<const Person*> decidersOf(const Project& project, const Round& round);

@@ -10,6 +10,8 @@ constexpr base::MessageForm kClock{"seal_clock", "{1} (clock of the signing comp
 constexpr base::MessageForm kWhereToCheck{"seal_where_to_check",
                                           "Check with your PDF viewer's signature panel."};
 constexpr base::MessageForm kReviewOfOwn{"seal_review_of_own", "read or sent these rounds too: {1}"};
+constexpr base::MessageForm kSignedReadings{"seal_signed_readings", "signed the readings too"};
+constexpr base::MessageForm kSignedReview{"seal_signed_review", "signed the review too"};
 
 }  // namespace
 
@@ -19,10 +21,13 @@ BlockText waitingText(Role role) {
 }
 
 BlockText signedText(Role role, const std::string& signer, const base::Instant& time,
-                     const std::string& ownRounds) {
+                     const std::string& ownRounds, bool hasBothRoles) {
     BlockText text{{&meaning(role), {}, {}}, {{&kSigner, {}, {signer}}}, false};
     if (!ownRounds.empty()) {
         text.lines.push_back({&kReviewOfOwn, {}, {ownRounds}});
+    }
+    if (hasBothRoles) {
+        text.lines.push_back({role == Role::Supervisor ? &kSignedReadings : &kSignedReview, {}, {}});
     }
     text.lines.push_back({&kClock, {}, {shownTime(time)}});
     text.lines.push_back({&kWhereToCheck, {}, {}});

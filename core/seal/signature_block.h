@@ -53,9 +53,10 @@ struct BlockText {
 /// Before signing: that it waits for a signature or a review.
 BlockText waitingText(Role role);
 /// Once signed: who, when by the clock of this computer with its zone, and where to check. `ownRounds`: the
-/// numbers of the rounds that a reviewer read or sent, with commas between them; empty: none.
+/// numbers of the rounds that a reviewer read or sent, with commas between them; empty: none. `hasBothRoles`:
+/// the same person signed in the other role too.
 BlockText signedText(Role role, const std::string& signer, const base::Instant& time,
-                     const std::string& ownRounds = {});
+                     const std::string& ownRounds = {}, bool hasBothRoles = false);
 /// "2026-03-04 14:02:07 UTC" or "... +05:30".
 std::string shownTime(const base::Instant& time);
 

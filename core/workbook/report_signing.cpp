@@ -5,7 +5,6 @@
 #include <iterator>
 
 #include "core/project/edit_label.h"
-#include "core/project/review.h"
 #include "core/seal/sign_report.h"
 #include "core/seal/verify_report.h"
 #include "core/store/file_steps.h"
@@ -99,6 +98,16 @@ int revisionOf(const Workbook& workbook, const seal::ReportBinding& binding) {
     return highest + 1;
 }
 
+project::OwnPart ownPart(const Workbook& workbook, int revision, seal::Role role,
+                         const seal::CertificateFacts& signer) {
+    project::SignedReport signature;
+    signature.revision = revision;
+    signature.role = seal::name(role);
+    signature.signer = signer.name;
+    signature.certificate = signer.fingerprint;
+    return project::ownPart(workbook.project(), signature);
+}
+
 project::SignedReport noteOf(const Workbook& workbook, const SigningRequest& request,
                              const base::Instant& time, const std::string& pdf) {
     const seal::ReportBinding binding = seal::verifyReport(pdf).binding.value_or(bindingOf(workbook));
@@ -175,14 +184,14 @@ ReportState stateOf(const Workbook& workbook, const project::SignedReport& repor
     return stateOf(workbook, seal::ReportBinding{workbook.workbookId().text(), report.journalDigest});
 }
 
-std::string ownRounds(const project::Project& project, seal::Role role, const std::string& signer) {
-    std::string numbers;
-    if (role == seal::Role::Supervisor) {
-        for (const int number : project::roundsTakenPartIn(project, signer)) {
-            numbers += (numbers.empty() ? "" : ", ") + std::to_string(number);
+project::OwnPart ownPart(const Workbook& workbook, seal::Role role, const seal::CertificateFacts& signer) {
+    int revision = 0;
+    for (const project::SignedReport& standing : workbook.project().signedReports()) {
+        if (!standing.isWithdrawn && stateOf(workbook, standing) == ReportState::Current) {
+            revision = standing.revision;
         }
     }
-    return numbers;
+    return ownPart(workbook, revision, role, signer);
 }
 
 base::Result<project::SignedReport> signReport(Workbook& workbook, const SigningRequest& request) {
@@ -205,9 +214,11 @@ base::Result<project::SignedReport> signReport(Workbook& workbook, const Signing
         return size.fault();
     }
     const std::string& signer = request.identity.facts().name;
-    const seal::BlockDrawing drawing = request.draw(
-        seal::signedText(request.role, signer, now, ownRounds(workbook.project(), request.role, signer)),
-        *size);
+    const int revision =
+        revisionOf(workbook, seal::verifyReport(*report).binding.value_or(bindingOf(workbook)));
+    const project::OwnPart own = ownPart(workbook, revision, request.role, request.identity.facts());
+    const seal::BlockDrawing drawing =
+        request.draw(seal::signedText(request.role, signer, now, own.rounds, own.hasBothRoles), *size);
     const auto signedPdf = seal::signReport(*report, request.identity, {request.role, now, drawing});
     if (!signedPdf) {
         return signedPdf.fault();

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/project/review.h"
 #include "core/seal/identity.h"
 #include "core/seal/prepare_report.h"
 #include "core/seal/signature_block.h"
@@ -50,10 +51,9 @@ struct SigningRequest {
 /// free or holds anything else.
 std::optional<base::Fault> refusalToReplaceSigned(const std::filesystem::path& target);
 
-/// The numbers of the rounds that a signer read or sent, with commas between them, where the signature says
-/// that somebody reviewed them; empty: none. Such a signature is not refused, it is told: a firm may be
-/// small.
-std::string ownRounds(const project::Project& project, seal::Role role, const std::string& signer);
+/// What the holder of a key did himself besides signing in this role, as far as can be told before the file
+/// is known: the report that is signed on is the one that still stands for the workbook.
+project::OwnPart ownPart(const Workbook& workbook, seal::Role role, const seal::CertificateFacts& signer);
 
 /// Signs: a new report where `out` is free or holds no signed report, otherwise the report there, if it is of
 /// this workbook as it stands now (notes of signatures aside). The file appears whole or not at all; on any

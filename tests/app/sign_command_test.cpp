@@ -80,6 +80,17 @@ TEST_F(SignCommand, AReviewerWhoReadTheRoundsIsToldAndSigns) {
     EXPECT_NE(run.err.find("A. Fields read or sent rounds 1, 2 and signs as reviewer; the report tells it"),
               std::string::npos)
         << run.err;
+    EXPECT_NE(run.err.find("A. Fields signed this revision in the other role too"), std::string::npos)
+        << run.err;
+}
+
+TEST_F(SignCommand, OneWhoSignsAsBothIsToldAndSigns) {
+    EXPECT_EQ(sign("s.p12", "supervisor").err.find("other role"), std::string::npos);
+    const auto run = sign("s.p12", "technician");
+    EXPECT_EQ(run.status, 0) << run.err;
+    EXPECT_NE(run.err.find("signed this revision in the other role too; the report tells it"),
+              std::string::npos)
+        << run.err;
 }
 
 TEST_F(SignCommand, AChangedReportIsTold) {

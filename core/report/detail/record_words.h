@@ -111,6 +111,8 @@ inline constexpr MessageForm kNameColumn{"report_name_column", "Name"};
 inline constexpr MessageForm kSelfMade{"report_self_made", "{1} self-made"};
 inline constexpr MessageForm kReviewOfOwn{
     "report_review_of_own", "Revision {1}: {2} signed as reviewer, and read or sent rounds {3} too."};
+inline constexpr MessageForm kSignedBoth{"report_signed_both",
+                                         "Revision {1}: {2} signed both the readings and the review."};
 inline constexpr MessageForm kWithdrawn{"report_withdrawn", "withdrawn: {1}"};
 inline constexpr MessageForm kPeopleTable{"report_people_table", "People"};
 

@@ -119,17 +119,6 @@ Table signaturesTable(const std::vector<const project::SignedReport*>& all) {
     return table;
 }
 
-/// The rounds that the signer of a review read or sent; empty: none, or a signature for the readings.
-std::string ownRounds(const Project& project, const project::SignedReport& report) {
-    std::string numbers;
-    if (report.role == "supervisor") {
-        for (const int number : project::roundsTakenPartIn(project, report.signer)) {
-            numbers += (numbers.empty() ? "" : ", ") + std::to_string(number);
-        }
-    }
-    return numbers;
-}
-
 }  // namespace
 
 Section revisionsSection(const Source& source) {
@@ -161,10 +150,14 @@ Section revisionsSection(const Source& source) {
     } else {
         section.tables.push_back(signaturesTable(all));
         for (const project::SignedReport* report : all) {
-            const std::string own = ownRounds(source.project, *report);
-            if (!own.empty()) {
-                section.closing.push_back(
-                    say(kReviewOfOwn, {std::to_string(report->revision), report->signer, own}));
+            const project::OwnPart own = project::ownPart(source.project, *report);
+            const std::string revision = std::to_string(report->revision);
+            if (!own.rounds.empty()) {
+                section.closing.push_back(say(kReviewOfOwn, {revision, report->signer, own.rounds}));
+            }
+            // Told once, beside the second of the two.
+            if (own.hasBothRoles && report->role == "supervisor" && !report->isWithdrawn) {
+                section.closing.push_back(say(kSignedBoth, {revision, report->signer}));
             }
         }
     }

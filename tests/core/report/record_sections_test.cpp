@@ -384,5 +384,37 @@ TEST(RecordSections, tellsAReviewerWhoReadTheRoundsBesideTheSignature) {
     EXPECT_FALSE(sectionText(project, kRevisions).find("signed as reviewer") != std::string::npos);
 }
 
+TEST(RecordSections, tellsOneWhoSignedBothTheReadingsAndTheReview) {
+    project::Project project = demoProject();
+    project::SignedReport readings;
+    readings.id = support::CountingIds::numbered(992);
+    readings.revision = 1;
+    readings.role = "technician";
+    readings.signer = "S. Olsen";
+    readings.certificate = "ab12";
+    project.put(readings);
+    project::SignedReport review = readings;
+    review.id = support::CountingIds::numbered(993);
+    review.role = "supervisor";
+    const std::string told = "Revision 1: S. Olsen signed both the readings and the review.";
+    const auto isTold = [&](const project::SignedReport& signature) {
+        project.put(signature);
+        return sectionText(project, kRevisions).find("signed both") != std::string::npos;
+    };
+    project.put(review);
+    EXPECT_NE(sectionText(project, kRevisions).find(told), std::string::npos)
+        << sectionText(project, kRevisions);
+    review.revision = 2;
+    EXPECT_FALSE(isTold(review)) << "each of another revision";
+    review.revision = 1;
+    review.signer = "S. Olsen, PE";
+    EXPECT_TRUE(isTold(review)) << "with the same key";
+    review.certificate = "cd34";
+    EXPECT_FALSE(isTold(review));
+    review.signer = "S. Olsen";
+    review.isWithdrawn = true;
+    EXPECT_FALSE(isTold(review));
+}
+
 }  // namespace
 }  // namespace ww::report

@@ -17,6 +17,7 @@ namespace ww::ui {
 namespace {
 
 using support::SigningRig;
+using support::textsOf;
 
 TEST(ReportReadiness, isBlockedWithItsReasonsUntilEveryLineIsSettled) {
     SigningRig rig;
@@ -52,6 +53,22 @@ TEST(ReportReadiness, aReviewerWhoReadTheRoundsIsToldBeforeHeSigns) {
     EXPECT_EQ(rig.bridge.project().signedReports().size(), 0u);
     ASSERT_TRUE(rig.signAs(1, "r.pdf").ok()) << "not refused: a firm may be small";
     EXPECT_EQ(rig.bridge.project().signedReports()[0].signer, "A. Fields");
+}
+
+TEST(ReportReadiness, oneWhoSignedTheReadingsIsToldBeforeHeSignsTheReview) {
+    SigningRig rig;
+    rig.settle();
+    rig.makeKey("B. Stone");
+    ASSERT_TRUE(rig.signAs(0, "r.pdf").ok());
+    EXPECT_FALSE(textsOf(*rig.place.signing()).contains("in the other role"));
+    rig.choose("Meaning of my signature", 1);
+    rig.passphrase()->setText("valve and pump");
+    rig.button("Sign…")->click();
+    const QString told = textsOf(*rig.place.signing());
+    EXPECT_TRUE(told.contains("B. Stone signed this revision in the other role too")) << told.toStdString();
+    EXPECT_EQ(rig.bridge.project().signedReports().size(), 1u);
+    ASSERT_TRUE(rig.signAs(1, "r.pdf").ok()) << "not refused: a firm may be small";
+    EXPECT_EQ(rig.bridge.project().signedReports().size(), 2u);
 }
 
 // What is still to do is seen first, wherever the list was scrolled to before.

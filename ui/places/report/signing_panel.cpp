@@ -178,7 +178,7 @@ void SigningPanel::sign() {
              false);
         return;
     }
-    if (!hasKeyAndPassphrase() || tellsReviewOfOwn()) {
+    if (!hasKeyAndPassphrase() || tellsOwnPart()) {
         return;
     }
     // A signed report that waits is signed on, nothing is overwritten: no question about that.
@@ -201,22 +201,29 @@ bool SigningPanel::hasKeyAndPassphrase() {
     return false;
 }
 
-bool SigningPanel::tellsReviewOfOwn() {
+bool SigningPanel::tellsOwnPart() {
     const auto key = bytesOfFile(m_key->text(), kMostKey);
     QByteArray passphrase = m_passphrase->text().toUtf8();
-    std::string signer;
+    std::optional<seal::CertificateFacts> signer;
     if (key) {
         const auto identity = seal::Identity::open(
             *key, std::string_view(passphrase.constData(), static_cast<std::size_t>(passphrase.size())));
-        signer = identity ? identity->facts().name : std::string();
+        signer = identity ? std::optional(identity->facts()) : std::nullopt;
     }
     passphrase.fill('\0');
-    const std::string own = workbook::ownRounds(m_bridge.project(), role(), signer);
-    if (own.empty() || m_toldOfOwn == signer) {
+    const auto own = signer ? workbook::ownPart(*m_bridge.workbook(), role(), *signer) : project::OwnPart();
+    if (own.isNone() || m_toldOfOwn == signer->name) {
         return false;
     }
-    m_toldOfOwn = signer;
-    tell(text::sentence({&kReviewOfOwn, {}, {signer, own}}), false);
+    m_toldOfOwn = signer->name;
+    QStringList told;
+    if (!own.rounds.empty()) {
+        told << text::sentence({&kReviewOfOwn, {}, {signer->name, own.rounds}});
+    }
+    if (own.hasBothRoles) {
+        told << text::sentence({&kSignedBothRoles, {}, {signer->name}});
+    }
+    tell(told.join('\n'), false);
     return true;
 }
 

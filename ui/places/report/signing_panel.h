@@ -38,6 +38,11 @@ inline constexpr base::MessageForm kReviewOfOwn{"review_of_own",
                                                 "the signature; let somebody else review them, or "
                                                 "sign once more"};
 
+inline constexpr base::MessageForm kSignedBothRoles{
+    "signed_both_roles",
+    "{1} signed this revision in the other role too, and the report tells it beside the signature; let "
+    "somebody else sign, or sign once more"};
+
 class SigningPanel : public QWidget {
     Q_OBJECT
 
@@ -73,8 +78,8 @@ class SigningPanel : public QWidget {
     QString proposedFile() const;
     /// Puts the keys where something is missing for signing and says what; whether nothing is.
     bool hasKeyAndPassphrase();
-    /// Tells a reviewer, once, that he read or sent rounds himself; whether it was told now.
-    bool tellsReviewOfOwn();
+    /// Tells who signs, once, what he did himself besides; whether it was told now.
+    bool tellsOwnPart();
     /// Who must sign this revision next; empty where nobody must.
     QString nextSigner(const project::SignedReport& signature) const;
 
