@@ -275,6 +275,16 @@ void addMerge(const Project& project, Lines& lines) {
     }
 }
 
+/// A form that was chosen, or half of the name, shows that the clause binds this job.
+void addCode(const Project& project, Lines& lines) {
+    const project::Job& job = project.job();
+    const bool isBegun =
+        job.codeForm != project::CodeForm::NotStated || !job.codeEdition.empty() || !job.codeClause.empty();
+    if (isBegun && (job.codeEdition.empty() || job.codeClause.empty())) {
+        lines.warns(kSignCodeUnnamed, {});
+    }
+}
+
 void addDeficiencies(const Project& project, Lines& lines) {
     if (project.deficiencies().empty()) {
         return;
@@ -302,6 +312,7 @@ std::vector<SignLine> readyToSign(const Project& project, const Assessment& asse
     addVerdict(judged, assessment, lines);
     addIndex(judged, assessment, lines);
     addFindings(assessment, lines);
+    addCode(project, lines);
     addDeficiencies(project, lines);
     addComments(project, lines);
     addWitness(project, lines);

@@ -51,6 +51,10 @@ inline constexpr base::MessageForm kSignNobody{
     "sign_nobody",
     "readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before "
     "reading"};
+inline constexpr base::MessageForm kSignCodeUnnamed{
+    "sign_code_unnamed",
+    "the report tests the energy code's clause and cannot name it; type code, edition and clause on Pump, "
+    "Energy Code"};
 inline constexpr base::MessageForm kSignFinalOpen{
     "sign_final_open", "round {1} is still open; close it, send it and have it accepted by a supervisor"};
 inline constexpr base::MessageForm kSignFinalNotAccepted{

@@ -271,6 +271,25 @@ TEST(ReadyToSign, warnsOfReadingsThatNameNobody) {
     EXPECT_FALSE(linesOf(job).contains("sign_nobody"));
 }
 
+TEST(ReadyToSign, asksForTheNameOfTheCodeWhereItsClauseIsTested) {
+    FieldJob job = flatLoop(2);
+    const auto isAsked = [&](project::CodeForm form, const char* edition, const char* clause) {
+        project::Job changed = job.project().job();
+        changed.codeForm = form;
+        changed.codeEdition = edition;
+        changed.codeClause = clause;
+        job.project().put(changed);
+        return linesOf(job).contains("sign_code_unnamed");
+    };
+    using project::CodeForm;
+    EXPECT_FALSE(isAsked(CodeForm::NotStated, "", "")) << "no code binds this job";
+    EXPECT_TRUE(isAsked(CodeForm::PercentOnly, "", ""));
+    EXPECT_EQ(linesOf(job)["sign_code_unnamed"], SignState::Warns) << "it holds nothing up";
+    EXPECT_TRUE(isAsked(CodeForm::PercentOnly, "county code, 2024", ""));
+    EXPECT_TRUE(isAsked(CodeForm::NotStated, "", "6.4"));
+    EXPECT_FALSE(isAsked(CodeForm::PercentOnly, "county code, 2024", "6.4"));
+}
+
 TEST(ReadyToSign, anotherOpenTerminalBelowTheIndexNeedsAReason) {
     const FieldJob before = rivalLoop(RoundState::Accepted);
     const auto lines = linesOf(before);

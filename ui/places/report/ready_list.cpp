@@ -36,6 +36,7 @@ std::optional<ReadyList::Target> targetOf(const base::Fault& line) {
         {balancing::kSignReadinessMissing, Target::Job},
         {balancing::kReadinessOpen, Target::Job},
         {balancing::kSignIndexOpen, Target::Pump},
+        {balancing::kSignCodeUnnamed, Target::Pump},
         {balancing::kSignMergeOpen, Target::Merge},
     };
     for (const auto& [form, target] : kTargets) {
