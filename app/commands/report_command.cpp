@@ -64,6 +64,7 @@ class ReportCommand : public Command {
         }
         report::ReportOptions options;
         options.round = m_round;
+        options.standing = m_round ? std::nullopt : workbook::standingRevision(*workbook);
         options.journalDigest = workbook->newestEntry().digest.text();
         options.workbookId = workbook->workbookId().text();
         // The time of the newest record, so that an unchanged workbook gives an unchanged report.

@@ -117,14 +117,6 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     return counted;
 }
 
-int highestRevision(const project::Project& project) {
-    int highest = 0;
-    for (const project::SignedReport& report : project.signedReports()) {
-        highest = std::max(highest, report.revision);
-    }
-    return highest;
-}
-
 std::vector<std::string> titleLines(const detail::Source& source) {
     std::string line;
     for (const std::string& part :
@@ -134,13 +126,6 @@ std::vector<std::string> titleLines(const detail::Source& source) {
         }
     }
     return line.empty() ? std::vector<std::string>{} : std::vector<std::string>{line};
-}
-
-Statement revisionLine(const Report& report) {
-    const std::string number = std::to_string(report.revision);
-    return report.supersedes
-               ? detail::say(detail::kRevisionLater, {number, std::to_string(*report.supersedes)})
-               : detail::say(detail::kRevisionFirst, {number});
 }
 
 /// Judges the rounds and pictures the pumps, on which all sections rest; gives the last round.
@@ -200,10 +185,11 @@ Report build(const project::Project& today, const ReportOptions& given) {
     source.steps = options.roundSteps;
     source.today = &today;
     report.titleLines = titleLines(source);
-    const int signedBefore = highestRevision(project);
-    report.revision = signedBefore + 1;
-    report.supersedes = signedBefore > 0 ? std::optional(signedBefore) : std::nullopt;
-    report.revisionLine = revisionLine(report);
+    source.copyOf = options.signers == Signers::None ? options.standing : std::nullopt;
+    report.copyOf = source.copyOf;
+    report.revision = detail::revisionOf(source);
+    report.supersedes = detail::supersededBy(source);
+    report.revisionLine = detail::revisionStatement(source);
 
     report.jobName = project.job().name;
     report.simulated = detail::simulated(project);
@@ -217,7 +203,7 @@ Report build(const project::Project& today, const ReportOptions& given) {
     Section exceptions = detail::exceptionsSection(source);
     const std::size_t count = exceptions.tables.empty() ? 0 : exceptions.tables.front().rows.size();
     report.sections.push_back(detail::resultSection(source, count));
-    if (report.isDraft) {
+    if (report.isDraft && !report.copyOf) {
         std::vector<Statement>& closing = report.sections.front().closing;
         closing.insert(closing.begin(), detail::say(detail::kDraft));
     }

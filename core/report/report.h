@@ -101,7 +101,10 @@ struct ReportOptions {
     /// Written into the file as its date. Give the time of the newest journal record, so that the same job
     /// gives the same file.
     base::Instant printed;
-    Signers signers = Signers::None;  ///< none: a draft, marked as such on every page
+    Signers signers = Signers::None;  ///< none: a draft or a copy, marked as such on every page
+    /// The signed revision that still stands for the job as it is (workbook::standingRevision): without
+    /// signers this is a copy of it. Nothing: a draft of the next.
+    std::optional<int> standing;
     /// Every step of review of every round, oldest first (workbook::roundSteps): the project knows the last
     /// ones alone. Steps of rounds that the report is not about are left out.
     std::vector<project::RoundStep> roundSteps;
@@ -120,7 +123,8 @@ struct Report {
     std::optional<Statement> revisionLine;
     /// Of a practice job: that nothing of it was measured; every page is marked then. Nothing: a real plant.
     std::optional<Statement> simulated;
-    bool isDraft = true;
+    bool isDraft = true;        ///< without signatures, a copy too
+    std::optional<int> copyOf;  ///< the signed revision that this is a copy of
     std::vector<Section> sections;
     std::string digest;         ///< first 12 digits of the journal digest, for the footer
     std::string journalDigest;  ///< the whole of it
@@ -128,8 +132,8 @@ struct Report {
     int roundNumber = 0;
     base::Instant printed;
     std::string workbookId;
-    int revision = 1;                                     ///< one more than the highest that was signed
-    std::optional<int> supersedes;                        ///< the revision that this one takes the place of
+    int revision = 1;               ///< one more than the highest that was signed, or that of the copy
+    std::optional<int> supersedes;  ///< the revision that this one takes the place of
     std::vector<balancing::Assessment> rounds;            ///< up to the reported one, no witness rounds
     std::shared_ptr<const pump_room::PumpPicture> pumps;  ///< for the figures; not null after build()
 };

@@ -184,14 +184,18 @@ ReportState stateOf(const Workbook& workbook, const project::SignedReport& repor
     return stateOf(workbook, seal::ReportBinding{workbook.workbookId().text(), report.journalDigest});
 }
 
-project::OwnPart ownPart(const Workbook& workbook, seal::Role role, const seal::CertificateFacts& signer) {
-    int revision = 0;
-    for (const project::SignedReport& standing : workbook.project().signedReports()) {
-        if (!standing.isWithdrawn && stateOf(workbook, standing) == ReportState::Current) {
-            revision = standing.revision;
+std::optional<int> standingRevision(const Workbook& workbook) {
+    std::optional<int> standing;
+    for (const project::SignedReport& report : workbook.project().signedReports()) {
+        if (!report.isWithdrawn && stateOf(workbook, report) == ReportState::Current) {
+            standing = std::max(standing.value_or(0), report.revision);
         }
     }
-    return ownPart(workbook, revision, role, signer);
+    return standing;
+}
+
+project::OwnPart ownPart(const Workbook& workbook, seal::Role role, const seal::CertificateFacts& signer) {
+    return ownPart(workbook, standingRevision(workbook).value_or(0), role, signer);
 }
 
 base::Result<project::SignedReport> signReport(Workbook& workbook, const SigningRequest& request) {

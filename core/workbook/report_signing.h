@@ -51,6 +51,10 @@ struct SigningRequest {
 /// free or holds anything else.
 std::optional<base::Fault> refusalToReplaceSigned(const std::filesystem::path& target);
 
+/// The newest signed revision that still stands for the workbook: not withdrawn, and nothing was changed
+/// since but notes of signatures. Nothing where none does.
+std::optional<int> standingRevision(const Workbook& workbook);
+
 /// What the holder of a key did himself besides signing in this role, as far as can be told before the file
 /// is known: the report that is signed on is the one that still stands for the workbook.
 project::OwnPart ownPart(const Workbook& workbook, seal::Role role, const seal::CertificateFacts& signer);

@@ -26,9 +26,10 @@ QString fileNameOf(const ww::report::Report& report) {
         return FileNameText::tr("%1, study of a changed zone.pdf")
             .arg(name.isEmpty() ? FileNameText::tr("Job") : name);
     }
-    const QString whole = report.isDraft
-                              ? FileNameText::tr("%1, balance report, round %2, revision %3 draft.pdf")
-                              : FileNameText::tr("%1, balance report, round %2, revision %3.pdf");
+    const QString whole =
+        report.copyOf    ? FileNameText::tr("%1, balance report, round %2, revision %3 copy.pdf")
+        : report.isDraft ? FileNameText::tr("%1, balance report, round %2, revision %3 draft.pdf")
+                         : FileNameText::tr("%1, balance report, round %2, revision %3.pdf");
     return whole.arg(name.isEmpty() ? FileNameText::tr("Job") : name)
         .arg(report.roundNumber)
         .arg(report.revision);

@@ -220,6 +220,7 @@ std::optional<ReportPages> layOut(const ww::report::Report& report, const projec
     const QString job = QString::fromStdString(report.jobName);
     const bool isStudy = report.kind == ww::report::ReportKind::Study;
     const QString stamp = isStudy          ? ReportText::tr("A FORECAST, NO READINGS")
+                          : report.copyOf  ? ReportText::tr("COPY, NOT SIGNED")
                           : report.isDraft ? ReportText::tr("DRAFT, NOT SIGNED")
                                            : QString();
     if (report.simulated) {
@@ -240,6 +241,8 @@ std::optional<ReportPages> layOut(const ww::report::Report& report, const projec
     }
     if (isStudy) {
         footer += QStringLiteral(" · ") + ReportText::tr("a study, never signed");
+    } else if (report.copyOf) {
+        footer += QStringLiteral(" · ") + ReportText::tr("copy of the signed report");
     } else if (report.isDraft) {
         footer += QStringLiteral(" · ") + ReportText::tr("draft until signed");
     }

@@ -89,6 +89,9 @@ inline constexpr MessageForm kRevisionFirst{"report_revision_first",
                                             "This is revision {1}; nothing was signed before."};
 inline constexpr MessageForm kRevisionLater{"report_revision_later",
                                             "This is revision {1}; it supersedes revision {2}."};
+inline constexpr MessageForm kRevisionCopy{
+    "report_revision_copy",
+    "A copy of revision {1}, signed by {2}; nothing was changed since. The signed file counts."};
 inline constexpr MessageForm kReviewTable{"report_review_table", "Rounds and who decided on them"};
 inline constexpr MessageForm kStepsTable{"report_steps_table", "Every step of review, round by round"};
 inline constexpr MessageForm kStepColumn{"report_step_column", "Step"};

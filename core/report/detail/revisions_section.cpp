@@ -119,23 +119,57 @@ Table signaturesTable(const std::vector<const project::SignedReport*>& all) {
     return table;
 }
 
+/// The highest revision that was signed, of those below `limit`; 0: none.
+int highestSigned(const Source& source, std::optional<int> limit = {}) {
+    int highest = 0;
+    for (const project::SignedReport& report : source.project.signedReports()) {
+        highest = !limit || report.revision < *limit ? std::max(highest, report.revision) : highest;
+    }
+    return highest;
+}
+
+/// Who signed a revision, with commas between them.
+std::string signersOf(const Source& source, int revision) {
+    std::string names;
+    for (const project::SignedReport& report : source.project.signedReports()) {
+        if (report.revision == revision && !report.isWithdrawn) {
+            names += (names.empty() ? "" : ", ") + report.signer;
+        }
+    }
+    return names;
+}
+
 }  // namespace
+
+int revisionOf(const Source& source) {
+    return source.copyOf ? *source.copyOf : highestSigned(source) + 1;
+}
+
+std::optional<int> supersededBy(const Source& source) {
+    const int before = highestSigned(source, source.copyOf);
+    return before > 0 ? std::optional(before) : std::nullopt;
+}
+
+Statement revisionStatement(const Source& source) {
+    const std::string number = std::to_string(revisionOf(source));
+    if (source.copyOf) {
+        return say(kRevisionCopy, {number, signersOf(source, *source.copyOf)});
+    }
+    const std::optional<int> before = supersededBy(source);
+    return before ? say(kRevisionLater, {number, std::to_string(*before)}) : say(kRevisionFirst, {number});
+}
 
 Section revisionsSection(const Source& source) {
     Section section;
     section.number = kRevisions;
     section.title = say(kRevisionsTitle);
     std::vector<const project::SignedReport*> all;
-    int highest = 0;
     for (const project::SignedReport& report : source.project.signedReports()) {
         all.push_back(&report);
-        highest = std::max(highest, report.revision);
     }
     std::stable_sort(all.begin(), all.end(),
                      [](const auto* a, const auto* b) { return a->revision < b->revision; });
-    section.statements.push_back(
-        highest > 0 ? say(kRevisionLater, {std::to_string(highest + 1), std::to_string(highest)})
-                    : say(kRevisionFirst, {std::to_string(highest + 1)}));
+    section.statements.push_back(revisionStatement(source));
     if (!source.walked.empty()) {
         section.tables.push_back(reviewTable(source));
     }

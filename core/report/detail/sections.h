@@ -47,6 +47,7 @@ struct Source {
     balancing::CountedCurve curve = {};                 ///< of the pump, that all its numbers count
     std::span<const project::RoundStep> steps = {};     ///< of review, of all rounds, oldest first
     std::span<const pump_room::PumpSheet> sheets = {};  ///< of the pumps; empty: none
+    std::optional<int> copyOf = {};                     ///< the signed revision that this is a copy of
     /// The job as it stands, where `project` is the job as the reported round is judged; null: the same.
     const Project* today = nullptr;
 
@@ -148,6 +149,13 @@ bool isOtherThanOrder(const Source& source, double speedFraction);
 
 /// The tags of the index circuit from the pump outward, "RC → CX → X3"; empty while it is not known.
 std::string indexPathText(const Source& source);
+
+/// The number of this report's revision: one more than the highest that was signed, or that of the copy.
+int revisionOf(const Source& source);
+/// The revision that this one takes the place of; nothing for the first.
+std::optional<int> supersededBy(const Source& source);
+/// Which revision this is and what it supersedes, or of which one it is a copy.
+Statement revisionStatement(const Source& source);
 
 /// The proof of the index circuit in one line: that it holds, or the first part of it that does not, in the
 /// words of its section; nothing while the circuit is not known.

@@ -162,6 +162,17 @@ TEST(ReportSigning, technicianThenSupervisorSignAndOthersSeeIt) {
     ASSERT_NE(versions, nullptr);
     EXPECT_EQ(rig.bridge.project().signedReports().size(), 2U);
     EXPECT_FALSE(rig.signAs(1, "r.pdf").ok()) << "a role signs once";
+    // The pages in sight are those of the signed file, until something is changed.
+    const ww::report::Report copy = rig.place.currentReport();
+    EXPECT_EQ(copy.copyOf, 1);
+    EXPECT_TRUE(report::fileNameOf(copy).contains("revision 1 copy"))
+        << report::fileNameOf(copy).toStdString();
+    EXPECT_EQ(rig.place.currentReport(ww::report::Signers::Technician).revision, 2);
+    project::Job job = rig.bridge.project().job();
+    job.site += ", east wing";
+    ASSERT_TRUE(rig.bridge.apply({"Site", {job}, {}, false}).ok());
+    EXPECT_EQ(rig.place.currentReport().copyOf, std::nullopt);
+    EXPECT_EQ(rig.place.currentReport().revision, 2);
 }
 
 TEST(ReportSigning, aRevisionIsWithdrawnWithAReasonAndStaysOnRecord) {

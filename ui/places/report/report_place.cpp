@@ -19,6 +19,7 @@
 
 #include "core/balancing/assess.h"
 #include "core/project/review.h"
+#include "core/workbook/report_signing.h"
 #include "core/workbook/round_steps.h"
 #include "ui/delegates/wrapped_item.h"
 #include "ui/places/report/page_preview.h"
@@ -130,7 +131,7 @@ QWidget* ReportPlace::buildPanel() {
     m_written->hide();
     auto* exporting = new QPushButton(tr("&Export Unsigned Draft…"));
     exporting->setAccessibleDescription(
-        tr("Writes these pages as a PDF file; every page says it is a draft"));
+        tr("Writes these pages as a PDF file; every page says that it is not signed"));
     auto* verifying = new QPushButton(tr("Verif&y a Report…"));
     connect(exporting, &QPushButton::clicked, this, &ReportPlace::exportReport);
     connect(verifying, &QPushButton::clicked, this, &ReportPlace::verifyReport);
@@ -230,6 +231,7 @@ ww::report::ReportOptions ReportPlace::options() const {
         options.printed = newest.time;
         options.workbookId = m_bridge.workbook()->workbookId().text();
         options.round = earlierRound();
+        options.standing = options.round ? std::nullopt : workbook::standingRevision(*m_bridge.workbook());
         if (auto steps = workbook::roundSteps(*m_bridge.workbook())) {
             options.roundSteps = std::move(*steps);
         } else {
