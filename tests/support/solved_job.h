@@ -16,7 +16,8 @@ namespace ww::support {
 /// survey with every valve fully open. Units SI, dp in kPa.
 class SolvedJob {
   public:
-    explicit SolvedJob(int terminals, unsigned seed = 7) {
+    /// `speedFraction`: of the pump while it is read, over its rated one; below 1 it stands on a drive.
+    explicit SolvedJob(int terminals, unsigned seed = 7, double speedFraction = 1) : m_speed(speedFraction) {
         std::mt19937 random(seed);
         const auto within = [&](double low, double high) {
             return low + (high - low) * static_cast<double>(random()) / 4294967296.0;
@@ -54,6 +55,9 @@ class SolvedJob {
         for (int i = 1; i <= terminals; ++i) {
             m_job.dp(tagOf(i), readAt({}, tagOf(i)), "4");
         }
+        if (m_speed < 1) {
+            readPumpOnDrive();
+        }
     }
 
     static std::string tagOf(int number) { return (number < 10 ? "T-0" : "T-") + std::to_string(number); }
@@ -63,6 +67,7 @@ class SolvedJob {
                        const std::string& tag) const {
         const project::Project& project = m_job.project();
         balancing::LoopState state;
+        state.speedFraction = m_speed;
         for (const project::Branch& branch : project.branches()) {
             state.settings[branch.id] = quantity::Setting::si(4);
         }
@@ -92,10 +97,29 @@ class SolvedJob {
         add(made.people());
         add(made.rounds());
         add(made.readings());
+        add(made.pumpReadings());
         return edit;
     }
 
   private:
+    /// Its gauges and its speed, in the round that is read.
+    void readPumpOnDrive() {
+        const project::Project& project = m_job.project();
+        project::Pump pump = *project.pumps().begin();
+        pump.hasDrive = true;
+        m_job.project().put(pump);
+        balancing::LoopState state;
+        state.speedFraction = m_speed;
+        for (const project::Branch& branch : project.branches()) {
+            state.settings[branch.id] = quantity::Setting::si(4);
+        }
+        const auto result = balancing::predict(project, state, m_truth);
+        m_job.pumpRise(
+            base::Decimal::fromNumber(project.fluid().head(result.prediction->pumpRise).si(), 2).text(),
+            base::Decimal::fromNumber(m_speed * pump.speed->digits.value(), 0).text());
+    }
+
+    double m_speed;
     FieldJob m_job;
     balancing::Resistances m_truth;
 };

@@ -14,7 +14,9 @@ namespace ww::support {
 /// A desk in Adjust on a solved loop, the first terminal in hand, what is to be learned learned.
 class AdjustDesk : public ::testing::Test {
   protected:
-    AdjustDesk() : m_job(6), m_desk(m_job.content(), false) {
+    /// `speedFraction`: of its pump, as SolvedJob.
+    explicit AdjustDesk(double speedFraction = 1)
+        : m_job(6, 7, speedFraction), m_desk(m_job.content(), false) {
         m_desk.bridge().selectBranch(idOf("T-01"));
         m_desk.window.showPlace(ui::MainWindow::Adjust);
         settle();
