@@ -6355,6 +6355,30 @@
         <source>{1}: {2} in round {3}, {4} in round {5}: {6} {7w}, {8} %</source>
         <translation>{1}: {2} in Runde {3}, {4} in Runde {5}: {6} {7w}, {8} %</translation>
     </message>
+    <message>
+        <source>A copy of revision {1}, signed by {2}; nothing was changed since. The signed file counts.</source>
+        <translation>Eine Kopie der Revision {1}, signiert von {2}; seither wurde nichts geändert. Es gilt die signierte Datei.</translation>
+    </message>
+    <message>
+        <source>Revision {1}: {2} signed both the readings and the review.</source>
+        <translation>Revision {1}: {2} signierte die Ablesungen und die Prüfung.</translation>
+    </message>
+    <message>
+        <source>signed the readings too</source>
+        <translation>signierte auch die Ablesungen</translation>
+    </message>
+    <message>
+        <source>signed the review too</source>
+        <translation>signierte auch die Prüfung</translation>
+    </message>
+    <message>
+        <source>the report tests the energy code&apos;s clause and cannot name it; type code, edition and clause on Pump, Energy Code</source>
+        <translation>der Bericht prüft den Abschnitt der Energievorschrift und kann ihn nicht nennen; geben Sie Vorschrift, Ausgabe und Abschnitt unter Pumpe, Vorschrift ein</translation>
+    </message>
+    <message>
+        <source>{1} signed this revision in the other role too, and the report tells it beside the signature; let somebody else sign, or sign once more</source>
+        <translation>{1} signierte diese Revision auch in der anderen Rolle, und der Bericht sagt es neben der Signatur; lassen Sie jemand anderen signieren oder signieren Sie noch einmal</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6914,6 +6938,18 @@
     <message>
         <source>SIMULATED</source>
         <translation>SIMULIERT</translation>
+    </message>
+    <message>
+        <source>%1, balance report, round %2, revision %3 copy.pdf</source>
+        <translation>%1, Einregulierungsbericht, Runde %2, Revision %3 Kopie.pdf</translation>
+    </message>
+    <message>
+        <source>COPY, NOT SIGNED</source>
+        <translation>KOPIE, NICHT SIGNIERT</translation>
+    </message>
+    <message>
+        <source>copy of the signed report</source>
+        <translation>Kopie des signierten Berichts</translation>
     </message>
 </context>
 <context>
@@ -11810,10 +11846,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>&amp;Unsignierten Entwurf exportieren…</translation>
     </message>
     <message>
-        <source>Writes these pages as a PDF file; every page says it is a draft</source>
-        <translation>Schreibt diese Seiten als PDF; jede Seite sagt, dass sie ein Entwurf ist</translation>
-    </message>
-    <message>
         <source>Verif&amp;y a Report…</source>
         <translation>Bericht &amp;prüfen…</translation>
     </message>
@@ -11932,6 +11964,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O) oder legen Sie einen Auftrag an (Strg+N).</translation>
+    </message>
+    <message>
+        <source>Writes these pages as a PDF file; every page says that it is not signed</source>
+        <translation>Schreibt diese Seiten als PDF-Datei; jede Seite sagt, dass sie nicht signiert ist</translation>
     </message>
 </context>
 <context>

@@ -6355,6 +6355,30 @@
         <source>{1}: {2} in round {3}, {4} in round {5}: {6} {7w}, {8} %</source>
         <translation>{1}: {2} en la ronda {3}, {4} en la ronda {5}: {6} {7w}, {8} %</translation>
     </message>
+    <message>
+        <source>A copy of revision {1}, signed by {2}; nothing was changed since. The signed file counts.</source>
+        <translation>Una copia de la revisión {1}, firmada por {2}; nada se cambió desde entonces. Vale el archivo firmado.</translation>
+    </message>
+    <message>
+        <source>Revision {1}: {2} signed both the readings and the review.</source>
+        <translation>Revisión {1}: {2} firmó las lecturas y la revisión.</translation>
+    </message>
+    <message>
+        <source>signed the readings too</source>
+        <translation>firmó también las lecturas</translation>
+    </message>
+    <message>
+        <source>signed the review too</source>
+        <translation>firmó también la revisión</translation>
+    </message>
+    <message>
+        <source>the report tests the energy code&apos;s clause and cannot name it; type code, edition and clause on Pump, Energy Code</source>
+        <translation>el informe examina la cláusula del código energético y no puede nombrarla; escriba código, edición y cláusula en Bomba, Código energético</translation>
+    </message>
+    <message>
+        <source>{1} signed this revision in the other role too, and the report tells it beside the signature; let somebody else sign, or sign once more</source>
+        <translation>{1} firmó esta revisión también en el otro papel, y el informe lo dice junto a la firma; haga que firme otra persona o firme otra vez</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6914,6 +6938,18 @@
     <message>
         <source>SIMULATED</source>
         <translation>SIMULADO</translation>
+    </message>
+    <message>
+        <source>%1, balance report, round %2, revision %3 copy.pdf</source>
+        <translation>%1, informe de equilibrado, ronda %2, revisión %3 copia.pdf</translation>
+    </message>
+    <message>
+        <source>COPY, NOT SIGNED</source>
+        <translation>COPIA, SIN FIRMAR</translation>
+    </message>
+    <message>
+        <source>copy of the signed report</source>
+        <translation>copia del informe firmado</translation>
     </message>
 </context>
 <context>
@@ -11810,10 +11846,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>&amp;Exportar borrador sin firmar…</translation>
     </message>
     <message>
-        <source>Writes these pages as a PDF file; every page says it is a draft</source>
-        <translation>Escribe estas páginas en PDF; cada página dice que es un borrador</translation>
-    </message>
-    <message>
         <source>Verif&amp;y a Report…</source>
         <translation>&amp;Verificar un informe…</translation>
     </message>
@@ -11932,6 +11964,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>Writes these pages as a PDF file; every page says that it is not signed</source>
+        <translation>Escribe estas páginas como archivo PDF; cada página dice que no está firmada</translation>
     </message>
 </context>
 <context>

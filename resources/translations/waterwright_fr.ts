@@ -6355,6 +6355,30 @@
         <source>{1}: {2} in round {3}, {4} in round {5}: {6} {7w}, {8} %</source>
         <translation>{1}&#xa0;: {2} au passage {3}, {4} au passage {5}&#xa0;: {6} {7w}, {8}&#xa0;%</translation>
     </message>
+    <message>
+        <source>A copy of revision {1}, signed by {2}; nothing was changed since. The signed file counts.</source>
+        <translation>Une copie de la révision {1}, signée par {2}&#xa0;; rien n’a été modifié depuis. Le fichier signé fait foi.</translation>
+    </message>
+    <message>
+        <source>Revision {1}: {2} signed both the readings and the review.</source>
+        <translation>Révision {1}&#xa0;: {2} a signé les mesures et la revue.</translation>
+    </message>
+    <message>
+        <source>signed the readings too</source>
+        <translation>a signé aussi les mesures</translation>
+    </message>
+    <message>
+        <source>signed the review too</source>
+        <translation>a signé aussi la revue</translation>
+    </message>
+    <message>
+        <source>the report tests the energy code&apos;s clause and cannot name it; type code, edition and clause on Pump, Energy Code</source>
+        <translation>le rapport examine l’article du code énergétique et ne peut le nommer&#xa0;; saisissez code, édition et article sous Pompe, Code énergétique</translation>
+    </message>
+    <message>
+        <source>{1} signed this revision in the other role too, and the report tells it beside the signature; let somebody else sign, or sign once more</source>
+        <translation>{1} a signé cette révision dans l’autre rôle aussi, et le rapport le dit à côté de la signature&#xa0;; faites signer quelqu’un d’autre, ou signez encore une fois</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6914,6 +6938,18 @@
     <message>
         <source>SIMULATED</source>
         <translation>SIMULÉ</translation>
+    </message>
+    <message>
+        <source>%1, balance report, round %2, revision %3 copy.pdf</source>
+        <translation>%1, rapport d’équilibrage, passage %2, révision %3 copie.pdf</translation>
+    </message>
+    <message>
+        <source>COPY, NOT SIGNED</source>
+        <translation>COPIE, NON SIGNÉE</translation>
+    </message>
+    <message>
+        <source>copy of the signed report</source>
+        <translation>copie du rapport signé</translation>
     </message>
 </context>
 <context>
@@ -11810,10 +11846,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>&amp;Exporter le brouillon non signé…</translation>
     </message>
     <message>
-        <source>Writes these pages as a PDF file; every page says it is a draft</source>
-        <translation>Écrit ces pages en PDF&#xa0;; chaque page dit que c’est un brouillon</translation>
-    </message>
-    <message>
         <source>Verif&amp;y a Report…</source>
         <translation>Véri&amp;fier un rapport…</translation>
     </message>
@@ -11932,6 +11964,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
         <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>Writes these pages as a PDF file; every page says that it is not signed</source>
+        <translation>Écrit ces pages dans un fichier PDF&#xa0;; chaque page dit qu’elle n’est pas signée</translation>
     </message>
 </context>
 <context>
