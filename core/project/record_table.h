@@ -68,7 +68,7 @@ class RecordTable {
         EXPECTS(record != nullptr);
         return *record;
     }
-    /// Index of a record in the order of walking; the record must exist.
+    /// Index of a record in the order of first entry; the record must exist.
     std::size_t indexOf(const base::Id& id) const {
         const std::optional<std::size_t> index = findIndex(id);
         EXPECTS(index.has_value());

@@ -25,7 +25,7 @@ std::vector<MessageInCode> messagesOf(const SourceFile& file);
 std::vector<std::string> termsOf(const SourceFile& file);
 
 /// Codes that are not snake_case or stand twice, and texts that do not say, behind "; ", what to do. `plain`
-/// are the codes whose texts are statements only.
+/// are the codes whose texts are statements only; those of headings of the report need not be among them.
 std::vector<Violation> messageViolations(const std::vector<MessageInCode>& messages,
                                          const std::vector<std::string>& plain);
 

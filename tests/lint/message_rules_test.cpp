@@ -32,6 +32,9 @@ TEST(MessageRules, codesAreUniqueAndSnakeCase) {
 TEST(MessageRules, aMessageSaysWhatToDo) {
     EXPECT_EQ(messageViolations({{"a.h", 1, "one", "it is wrong"}}, {}).size(), 1u);
     EXPECT_TRUE(messageViolations({{"a.h", 1, "one", "it is so"}}, {"one"}).empty());
+    EXPECT_TRUE(messageViolations({{"a.h", 1, "report_flow_column", "Flow"}}, {}).empty());
+    EXPECT_EQ(messageViolations({{"a.h", 1, "report_no_flow", "No flow is known"}}, {}).size(), 1u);
+    EXPECT_EQ(messageViolations({{"a.h", 1, "valve_without_table", "it has no table"}}, {}).size(), 1u);
 }
 
 }  // namespace

@@ -16,6 +16,10 @@ TEST(Words, unitsOfNumbersHaveTheSignsOfPrint) {
     EXPECT_EQ(text::withPrettyUnit("8 inH2O"), QStringLiteral("8 inH₂O"));
     EXPECT_EQ(text::withPrettyUnit("170 F"), QStringLiteral("170 °F"));
     EXPECT_EQ(text::withPrettyUnit("-5.5 C"), QStringLiteral("-5.5 °C"));
+    EXPECT_EQ(text::withPrettyUnit("0.2 m3/s"), QStringLiteral("0.2 m³/s"));
+    EXPECT_EQ(text::withPrettyUnit("3F"), "3F") << "a tag";
+    EXPECT_EQ(text::withPrettyUnit("C"), "C") << "a tag";
+    EXPECT_EQ(text::withPrettyUnit("12 kPa"), "12 kPa");
     EXPECT_EQ(text::withPrettyUnit("room 170 F"), "room 170 F") << "what people wrote stays";
     EXPECT_EQ(text::withPrettyUnit("coil of 8 m3/h"), "coil of 8 m3/h") << "what people wrote stays";
     EXPECT_EQ(text::sentence({&kFlowIs, {}, {"T1", "8 m3/h"}}),

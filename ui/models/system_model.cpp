@@ -203,10 +203,11 @@ QVariant SystemModel::headerData(int section, Qt::Orientation orientation, int r
     if (role != Qt::DisplayRole && role != Qt::AccessibleTextRole) {
         return {};
     }
-    const QString names[ColumnCount] = {tr("Tag"),         tr("Serves"),        tr("Fed by"),
-                                        tr("Kind"),        tr("Valve"),         tr("Setting\nfound"),
-                                        tr("Fully\nopen"), tr("Design\nflow"),  tr("Target\nshare %"),
-                                        tr("Run\nloss"),   tr("Circuit\nloss"), tr("Readable\nfrom")};
+    const QString names[] = {tr("Tag"),         tr("Serves"),        tr("Fed by"),
+                             tr("Kind"),        tr("Valve"),         tr("Setting\nfound"),
+                             tr("Fully\nopen"), tr("Design\nflow"),  tr("Target\nshare %"),
+                             tr("Run\nloss"),   tr("Circuit\nloss"), tr("Readable\nfrom")};
+    static_assert(std::size(names) == ColumnCount, "a title for each column");
     return names[section];
 }
 

@@ -3,6 +3,7 @@
 #include <QFontMetricsF>
 #include <QRegularExpression>
 
+#include "core/quantity/printed_unit.h"
 #include "ui/report/report_pages.h"
 #include "ui/text/joined.h"
 #include "ui/text/words.h"
@@ -53,6 +54,18 @@ QString headOfWord(QString& word, const QFontMetricsF& metrics, double width) {
     return head;
 }
 
+/// A unit as a number of a report can have it, with the marks of the sentence behind it.
+QString unitPattern() {
+    QStringList units{QStringLiteral("1/min"), QStringLiteral("tr/min"), QStringLiteral("h"),
+                      QStringLiteral("s"), QStringLiteral("kg/m³")};
+    for (const quantity::UnitRow& row : quantity::unitTable()) {
+        if (row.dimension != quantity::Dimension::Scale && row.unit != quantity::Unit::One) {
+            units << QRegularExpression::escape(QString::fromStdString(quantity::printed(row.unit)));
+        }
+    }
+    return QStringLiteral("^(") + units.join('|') + QStringLiteral(")[.,;:)]*$");
+}
+
 }  // namespace
 
 QString words(const base::Fault& fault) {
@@ -79,9 +92,7 @@ QString cellWords(const ww::report::Cell& cell) {
 }
 
 QStringList unbrokenParts(const QString& text) {
-    static const QRegularExpression kUnit(
-        QStringLiteral("^(%|°[CF]|k?Pa|bar|mbar|psi|m|mm|in|ft|(in|mm|ft)H₂O|L/s|m³/h|gpm|rpm|1/min|tr/min|"
-                       "k?W|hp|A|V|h|min|s|kg/m³|Pa)[.,;:)]*$"));
+    static const QRegularExpression kUnit(unitPattern());
     // "(section 15)" is one reference, a sign at the end of a heading no line of its own.
     static const QRegularExpression kNumberInBrackets(QStringLiteral("^\\d+\\)[.,;:]*$"));
     // So are "10.49 ± 0.10", "10.54 – 10.77" and "2.1 / 4.0"; two dates with a dash between them are not.

@@ -4,7 +4,9 @@
 #include <cmath>
 
 #include "core/base/age.h"
+#include "core/base/term.h"
 #include "core/project/setting_text.h"
+#include "core/quantity/printed_unit.h"
 #include "core/quantity/shown_units.h"
 #include "ui/text/words.h"
 
@@ -36,16 +38,9 @@ Unit dpUnit(const project::Project& project, const std::optional<base::Id>& inst
 
 QString symbol(Unit unit) {
     if (unit == Unit::RevolutionPerMinute) {
-        return term(quantity::symbol(unit));
+        return term(base::term("rpm"));
     }
-    const std::string_view plain = quantity::symbol(unit);
-    QString pretty = QString::fromUtf8(plain.data(), static_cast<qsizetype>(plain.size()));
-    pretty.replace(QStringLiteral("m3"), QStringLiteral("m³"));
-    pretty.replace(QStringLiteral("H2O"), QStringLiteral("H₂O"));
-    if (unit == Unit::Celsius || unit == Unit::Fahrenheit) {
-        pretty.prepend(QChar(0xB0));
-    }
-    return pretty;
+    return QString::fromStdString(quantity::printed(unit));
 }
 
 namespace {

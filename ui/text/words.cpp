@@ -7,6 +7,7 @@
 #include "core/base/term.h"
 #include "core/workbook/workbook.h"
 #include "ui/text/conflict_text.h"
+#include "ui/text/format.h"
 #include "ui/text/joined.h"
 
 namespace ww::ui::text {
@@ -57,18 +58,16 @@ QString subjectOf(const base::Fault& fault) {
 }  // namespace
 
 QString withPrettyUnit(QString quantity) {
-    static const QRegularExpression kAscii(QStringLiteral("^[-+\\d.,]* ?(m3/h|(?:in|mm|ft)H2O)$"));
-    if (kAscii.match(quantity).hasMatch()) {
-        quantity.replace(QStringLiteral("m3/h"), QStringLiteral("m³/h"));
-        quantity.replace(QStringLiteral("H2O"), QStringLiteral("H₂O"));
-    }
-    static const QRegularExpression kWarm(QStringLiteral("^[-+]?\\d[\\d.,]* [CF]$"));
-    if (kWarm.match(quantity).hasMatch()) {
-        quantity.insert(quantity.size() - 1, QChar(0xB0));
-    }
-    static const QRegularExpression kTurning(QStringLiteral("^[-+\\d.,]*[ \u00a0]?rpm$"));
-    if (kTurning.match(quantity).hasMatch()) {
-        quantity.replace(QStringLiteral("rpm"), term(base::term("rpm")));
+    static const QRegularExpression kForm(QStringLiteral("^([-+\\d.,]*)([ \u00a0]?)([A-Za-z].*)$"));
+    const QRegularExpressionMatch match = kForm.match(quantity);
+    const std::string typed = match.captured(3).toStdString();
+    for (const quantity::UnitRow& row : quantity::unitTable()) {
+        if (row.symbol == typed) {
+            // A letter alone, or one that touches the digits, is a name that somebody gave.
+            const bool isNumberWithUnit = match.capturedLength(1) > 0 && match.capturedLength(2) > 0;
+            const bool isName = row.dimension == quantity::Dimension::Temperature && !isNumberWithUnit;
+            return isName ? quantity : match.captured(1) + match.captured(2) + text::symbol(row.unit);
+        }
     }
     return quantity;
 }

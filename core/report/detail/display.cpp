@@ -9,25 +9,6 @@ namespace ww::report::detail {
 
 using quantity::Unit;
 
-std::string printed(Unit unit) {
-    switch (unit) {
-        case Unit::CubicMetrePerHour:
-            return "m³/h";
-        case Unit::InchOfWater:
-            return "inH₂O";
-        case Unit::MillimetreOfWater:
-            return "mmH₂O";
-        case Unit::FootOfWater:
-            return "ftH₂O";
-        case Unit::Celsius:
-            return "°C";
-        case Unit::Fahrenheit:
-            return "°F";
-        default:
-            return std::string(quantity::symbol(unit));
-    }
-}
-
 namespace {
 
 /// Decimals that show three significant digits of a number, as the screens do.

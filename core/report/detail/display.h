@@ -5,11 +5,11 @@
 #include <string>
 
 #include "core/project/project.h"
+#include "core/quantity/printed_unit.h"
 
 namespace ww::report::detail {
 
-/// A unit as it is printed: "m³/h", "inH₂O".
-std::string printed(quantity::Unit unit);
+using quantity::printed;
 /// Digits and unit as typed, the unit as it is printed.
 template <class Q>
 std::string typed(const quantity::Measured<Q>& measured) {

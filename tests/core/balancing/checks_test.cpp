@@ -6,6 +6,7 @@
 
 #include "core/balancing/checks/check_forms.h"
 #include "core/balancing/verdict_forms.h"
+#include "core/balancing/walk.h"
 #include "tests/core/balancing/small_loop.h"
 
 namespace ww::balancing {

@@ -114,6 +114,8 @@ TEST(ReportPages, aUnitIsNotPartedFromItsNumber) {
     EXPECT_EQ(unbrokenParts(QStringLiteral("spread 59.5 % in round 3")),
               (QStringList{"spread", "59.5 %", "in", "round", "3"}));
     EXPECT_EQ(unbrokenParts(QStringLiteral("10.21 L/s, 106.5 %.")), (QStringList{"10.21 L/s,", "106.5 %."}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("8 inH₂O, 60 °F and 1450 1/min")),
+              (QStringList{"8 inH₂O,", "60 °F", "and", "1450 1/min"}));
     EXPECT_EQ(unbrokenParts(QStringLiteral("valve T4")), (QStringList{"valve", "T4"}));
     EXPECT_EQ(unbrokenParts(QStringLiteral("away (section 15).")), (QStringList{"away", "(section 15)."}));
     EXPECT_EQ(unbrokenParts(QStringLiteral("Adds to flow ±")), (QStringList{"Adds", "to", "flow ±"}));

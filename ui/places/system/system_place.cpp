@@ -188,7 +188,8 @@ void SystemPlace::takeFocus() {
 }
 
 void SystemPlace::fitColumns() {
-    const int digits[SystemModel::ColumnCount] = {9, kLeastServes, 6, 12, 11, 6, 8, 10, 7, 8, 8, 8};
+    constexpr int digits[] = {9, kLeastServes, 6, 12, 11, 6, 8, 10, 7, 8, 8, 8};
+    static_assert(std::size(digits) == SystemModel::ColumnCount, "a width for each column");
     const bool areHidden = ui::fitColumnsInTurn(*m_table, digits, SystemModel::Serves, m_others->isChecked());
     m_others->setVisible(areHidden && m_model->rowCount() > 0);
 }
