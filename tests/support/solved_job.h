@@ -13,10 +13,12 @@
 namespace ww::support {
 
 /// Terminals T-01, T-02 ... on one main, a pump, one valve of 0 to 4 turns, a meter and a person; a closed
-/// survey with every valve fully open. Units SI, dp in kPa.
+/// survey with every valve fully open. Units SI, dp in kPa. At another speed than the rated one the pump has
+/// a drive, and the survey reads its speed.
 class SolvedJob {
   public:
-    explicit SolvedJob(int terminals, unsigned seed = 7) {
+    explicit SolvedJob(int terminals, unsigned seed = 7, double speedFraction = 1)
+        : m_speedFraction(speedFraction) {
         std::mt19937 random(seed);
         const auto within = [&](double low, double high) {
             return low + (high - low) * static_cast<double>(random()) / 4294967296.0;
@@ -54,6 +56,9 @@ class SolvedJob {
         for (int i = 1; i <= terminals; ++i) {
             m_job.dp(tagOf(i), readAt({}, tagOf(i)), "4");
         }
+        if (speedFraction != 1) {
+            readSpeed();
+        }
     }
 
     static std::string tagOf(int number) { return (number < 10 ? "T-0" : "T-") + std::to_string(number); }
@@ -63,6 +68,7 @@ class SolvedJob {
                        const std::string& tag) const {
         const project::Project& project = m_job.project();
         balancing::LoopState state;
+        state.speedFraction = m_speedFraction;
         for (const project::Branch& branch : project.branches()) {
             state.settings[branch.id] = quantity::Setting::si(4);
         }
@@ -92,11 +98,26 @@ class SolvedJob {
         add(made.people());
         add(made.rounds());
         add(made.readings());
+        add(made.pumpReadings());
         return edit;
     }
 
   private:
+    void readSpeed() {
+        const project::Pump& pump = m_job.project().pumps()[0];
+        m_job.change(pump, [](project::Pump& driven) { driven.hasDrive = true; });
+        project::PumpReading reading;
+        reading.id = m_job.ids().next();
+        reading.round = m_job.newestRound();
+        reading.pump = pump.id;
+        reading.sequence = 1;
+        reading.speed = quantity::measured<quantity::RotationalSpeed>(
+            base::Decimal::fromNumber(m_speedFraction * pump.speed->digits.value(), 0), pump.speed->unit);
+        m_job.project().put(reading);
+    }
+
     FieldJob m_job;
+    double m_speedFraction = 1;
     balancing::Resistances m_truth;
 };
 
