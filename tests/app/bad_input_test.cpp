@@ -29,6 +29,7 @@ const Spoiled kSpoiled[] = {
     // job.csv
     {"job.csv", "key,value", "key,values", "job.csv:1:value: ", "missing"},
     {"job.csv", "units,US", "units,metric", "job.csv:3:value: ", "US"},
+    {"job.csv", "units,US", "units,", "job.csv:3:value: ", "the cell is empty"},
     {"job.csv", "fluid,water", "fluid,brine", "job.csv:4:value: ", "propylene glycol"},
     {"job.csv", "units,US", "unit,US", "job.csv:3:key: ", "units"},
     {"job.csv", "units,US", "name,Twice", "job.csv:3:key: ", "twice"},
