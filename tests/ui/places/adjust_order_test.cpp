@@ -167,6 +167,24 @@ TEST_F(AdjustDesk, whatWasReadInAWalkAndFitsIsLeftForTheNext) {
     EXPECT_EQ(m_desk.project().readings().size(), stored);
 }
 
+// What is not read yet is named as Go to Next Open Item reaches it: on along the route.
+TEST_F(AdjustDesk, theNextUnreadIsNamedAlongTheRoute) {
+    for (int held = 0; held < 6 && !m_desk.window.notice().contains("every valve"); ++held) {
+        m_desk.enter(QString::number(place().valve().row()->dp.in(quantity::Unit::Kilopascal), 'f', 1));
+        settle();
+        place().holdAndNext();
+        settle();
+    }
+    const auto unread = m_desk.bridge().walkProgress().unread;
+    ASSERT_FALSE(unread.empty());
+    const QString told = m_desk.window.notice();
+    m_desk.window.commands().nextOpen->trigger();
+    EXPECT_EQ(m_desk.window.place(), MainWindow::Walk);
+    const base::Id there = *m_desk.bridge().selectedBranch();
+    const QString tag = QString::fromStdString(m_desk.project().branches().at(there).tag);
+    EXPECT_TRUE(told.contains("the next along the route is " + tag)) << told.toStdString();
+}
+
 TEST_F(AdjustDesk, readsTheReferenceOnceAndReturns) {
     place().readReference();
     m_desk.enter("22.2");

@@ -29,9 +29,8 @@ constexpr base::MessageForm kAllHeld{
     "every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)"};
 constexpr base::MessageForm kAllHeldButUnread{
     "all_held_but_unread",
-    "every valve of the working order is held, but {1} of {2} valves are not read in this round, the first "
-    "is "
-    "{3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)"};
+    "every valve of the working order is held, but {1} of {2} valves are not read in this round, the next "
+    "along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)"};
 constexpr base::MessageForm kTypedNotStored{
     "typed_not_stored",
     "\"{1}\" is typed and not stored; store it with Enter or clear it with Esc before the handle moves"};
@@ -335,10 +334,18 @@ base::Fault AdjustPlace::allHeld() const {
     if (m_bridge.openRoundOrNull() == nullptr || progress.unread.empty()) {
         return {&kAllHeld, {}, {}};
     }
+    // As Go to Next Open Item goes: on from the valve in hand, from the last to the first again.
+    const auto& branches = m_bridge.project().branches();
+    const auto route = m_bridge.project().tree().walkingOrder();
+    const auto rank = [&](std::size_t branch) { return std::find(route.begin(), route.end(), branch); };
+    const auto here = rank(m_valve.index());
+    const auto ahead =
+        std::find_if(progress.unread.begin(), progress.unread.end(),
+                     [&](const base::Id& each) { return rank(branches.indexOf(each)) > here; });
+    const base::Id& next = ahead != progress.unread.end() ? *ahead : progress.unread.front();
     return {&kAllHeldButUnread,
             {},
-            {std::to_string(progress.unread.size()), std::to_string(progress.all),
-             m_bridge.project().branches().at(progress.unread.front()).tag}};
+            {std::to_string(progress.unread.size()), std::to_string(progress.all), branches.at(next).tag}};
 }
 
 void AdjustPlace::readReference() {
