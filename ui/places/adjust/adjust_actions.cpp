@@ -222,7 +222,11 @@ void AdjustPlace::watchRound(const project::ChangeSet& changes) {
     } else if (m_openRound && m_bridge.project().rounds().contains(*m_openRound) && !isVisible()) {
         m_selectedAtClosing = m_bridge.selectedBranch();
     }
-    m_openRound = open != nullptr ? std::optional(open->id) : std::nullopt;
+    const auto now = open != nullptr ? std::optional(open->id) : std::nullopt;
+    if (m_openRound && m_openRound != now) {
+        m_leftAsRead.clear();
+    }
+    m_openRound = now;
 }
 
 void AdjustPlace::noteWhereTheRoundEnded() {
@@ -260,7 +264,7 @@ std::optional<std::size_t> AdjustPlace::next() {
         m_bridge.project().branches().contains(*m_offerElsewhere)) {
         return m_bridge.project().branches().indexOf(*m_offerElsewhere);
     }
-    return balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index());
+    return balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index(), leftAsRead());
 }
 
 void AdjustPlace::findValve() {
@@ -299,7 +303,9 @@ void AdjustPlace::holdAndNext() {
         // What was read in a walk and fits is left as it is: no try of it is there to hold.
         const bool isLeft = !held && held.fault().is(balancing::kNotTriedHere) && m_valve.last() &&
                             m_valve.word() == balancing::AimWord::Hold;
-        if (!isLeft && !m_bridge.tell(held)) {
+        if (isLeft) {
+            leaveAsRead(*m_valve.branch());
+        } else if (!m_bridge.tell(held)) {
             return;
         }
     } else {
