@@ -374,16 +374,24 @@ std::vector<std::size_t> workingOrder(const Project& project, const Assessment& 
 }
 
 std::optional<std::size_t> nextToAdjust(const Project& project, const std::vector<std::size_t>& order,
-                                        std::size_t branch) {
-    const auto left = leftAfter(project, order, branch, std::vector(project.branches().size(), true));
+                                        std::size_t branch, const std::vector<Id>& leftAsRead) {
+    std::vector<bool> isWanted(project.branches().size(), true);
+    for (const Id& each : leftAsRead) {
+        isWanted[project.branches().indexOf(each)] = false;
+    }
+    const auto left = leftAfter(project, order, branch, isWanted);
     return left.empty() ? std::nullopt : std::optional(left.front());
 }
 
 std::vector<std::size_t> leftToTurn(const Project& project, const std::vector<std::size_t>& order,
-                                    std::size_t branch, const Advice& advice) {
+                                    std::size_t branch, const Advice& advice,
+                                    const std::vector<Id>& leftAsRead) {
     std::vector<bool> isToTurn(project.branches().size(), false);
     for (const SettingAdvice& advised : advice.settings) {
         isToTurn[advised.branch] = !advised.isSet;
+    }
+    for (const Id& each : leftAsRead) {
+        isToTurn[project.branches().indexOf(each)] = false;
     }
     return leftAfter(project, order, branch, isToTurn);
 }

@@ -80,13 +80,16 @@ bool isHeld(const project::Project& project, const Id& branch);
 std::vector<std::size_t> workingOrder(const project::Project& project, const Assessment& assessment,
                                       const Advice* advice);
 /// The first of the working order after `branch` that is not held yet, from the beginning again at the end; a
-/// branch waits until what is below it is held. Nothing where all others are held.
+/// branch waits until what is below it is held. Nothing where all others are held. `leftAsRead` count as
+/// held: they fitted as they had been read.
 std::optional<std::size_t> nextToAdjust(const project::Project& project,
-                                        const std::vector<std::size_t>& order, std::size_t branch);
+                                        const std::vector<std::size_t>& order, std::size_t branch,
+                                        const std::vector<Id>& leftAsRead = {});
 /// The valves of the working order that the advice turns and nobody holds yet, in turn after `branch`, from
 /// the beginning again at the end. A branch waits only for those below it that are to be turned themselves:
-/// one that stands as advised holds nothing up. `branch` may be none of the order.
+/// one that stands as advised holds nothing up. `branch` may be none of the order. `leftAsRead` as above.
 std::vector<std::size_t> leftToTurn(const project::Project& project, const std::vector<std::size_t>& order,
-                                    std::size_t branch, const Advice& advice);
+                                    std::size_t branch, const Advice& advice,
+                                    const std::vector<Id>& leftAsRead = {});
 
 }  // namespace ww::balancing

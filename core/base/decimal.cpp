@@ -9,6 +9,8 @@ namespace ww::base {
 
 namespace {
 
+constexpr MessageForm kNumberMissing{"number_missing", "the number is missing; write it in digits"};
+
 /// The digit at `i` in UTF-8 text and how many bytes it takes; ASCII, U+0660-0669 and U+06F0-06F9.
 std::optional<int> digitAt(std::string_view text, std::size_t i, std::size_t& width) {
     const auto byte = [&](std::size_t k) { return static_cast<unsigned char>(text[k]); };
@@ -49,7 +51,9 @@ std::size_t minusAt(std::string_view text, std::size_t i) {
 }  // namespace
 
 Result<Decimal> Decimal::parse(std::string_view text, CommaMeaning comma) {
-    const auto refuse = [&](const MessageForm& form) { return Fault{&form, "", {std::string(text.substr(0, 60))}}; };
+    const auto refuse = [&](const MessageForm& form) {
+        return Fault{&form, "", {std::string(text.substr(0, 60))}};
+    };
     std::string sign;
     std::string whole;
     std::string fraction;
@@ -82,10 +86,10 @@ Result<Decimal> Decimal::parse(std::string_view text, CommaMeaning comma) {
         }
     }
     if (whole.empty() && fraction.empty()) {
-        return refuse(kNotANumber);
+        return refuse(hasSign || hasPoint ? kNotANumber : kNumberMissing);
     }
-    if (pointIsComma && (comma == CommaMeaning::Refused ||
-                         (comma == CommaMeaning::Careful && fraction.size() == 3))) {
+    if (pointIsComma &&
+        (comma == CommaMeaning::Refused || (comma == CommaMeaning::Careful && fraction.size() == 3))) {
         return refuse(kAmbiguousComma);
     }
     if (whole.size() + fraction.size() > 15) {

@@ -64,7 +64,7 @@ void readPumps(ImportContext& context) {
         pump.impeller = table.measured<quantity::Length>("impeller", Sign::Positive);
         pump.impellerMinimum = table.measured<quantity::Length>("impeller_min", Sign::Positive);
         pump.motorPower = table.measured<quantity::Power>("motor_power", Sign::Positive);
-        pump.motorEfficiency = table.measured<quantity::Ratio>("motor_efficiency", Sign::Positive);
+        pump.motorEfficiency = table.efficiency("motor_efficiency");
         pump.volts = table.measured<quantity::Voltage>("volts", Sign::Positive);
         pump.amps = table.measured<quantity::Current>("amps", Sign::Positive);
         pump.serviceFactor = table.decimal("service_factor", Sign::Positive);
@@ -113,7 +113,7 @@ void readPumpCurves(ImportContext& context) {
             continue;
         }
         project::PumpTableRow row;
-        row.efficiency = table.measured<quantity::Ratio>("efficiency", Sign::Positive);
+        row.efficiency = table.efficiency("efficiency");
         row.power = table.measured<quantity::Power>("power", Sign::Positive);
         row.impeller = table.measured<quantity::Length>("impeller", Sign::Positive);
         if (npsh) {

@@ -187,6 +187,8 @@ class JobReader {
         const std::string written = m_table.text("value");
         if (const auto value = project::fromName<Enumeration>(written)) {
             out = *value;
+        } else if (written.empty()) {
+            m_table.fault("value", kCellMissing);
         } else {
             m_table.fault("value", kCellNotOneOf, {written, project::namesOf<Enumeration>()});
         }

@@ -235,8 +235,12 @@ std::optional<base::Decimal> TableReader::parseNumber(std::string_view column, s
         fault(column, base::Fault(number.fault()));
         return std::nullopt;
     }
-    if (sign != Sign::Any && (number->value() < 0 || (sign == Sign::Positive && number->value() == 0))) {
+    if (sign != Sign::Any && number->value() < 0) {
         fault(column, kCellNegative, {number->text(), sign == Sign::Positive ? "above 0" : "0 or more"});
+        return std::nullopt;
+    }
+    if (sign == Sign::Positive && number->value() == 0) {
+        fault(column, kCellZero, {number->text()});
         return std::nullopt;
     }
     if (std::abs(number->value()) > kHuge) {
@@ -324,6 +328,15 @@ std::optional<TableReader::Entered> TableReader::entered(std::string_view column
     }
     auto number = parseNumber(column, digits, sign);
     return number ? std::optional(Entered{std::move(*number), unit}) : std::nullopt;
+}
+
+std::optional<Measured<quantity::Ratio>> TableReader::efficiency(std::string_view column) {
+    auto value = measured<quantity::Ratio>(column, Sign::Positive);
+    if (value && value->value.si() > 1) {
+        fault(column, kCellEfficiency, {value->text()});
+        return std::nullopt;
+    }
+    return value;
 }
 
 std::optional<Measured<quantity::PressureDifference>> TableReader::difference(std::string_view column,

@@ -38,6 +38,9 @@ inline constexpr base::MessageForm kRowTooLong{
 inline constexpr base::MessageForm kCellMissing{"cell_missing", "the cell is empty; give a value"};
 inline constexpr base::MessageForm kCellNegative{"cell_negative",
                                                  "{1} is negative; this value must be {2}, correct it"};
+inline constexpr base::MessageForm kCellZero{"cell_zero", "this value must be above 0, not {1}; correct it"};
+inline constexpr base::MessageForm kCellEfficiency{
+    "cell_efficiency", "{1} is more than a whole; give an efficiency of 100 % at most"};
 inline constexpr base::MessageForm kCellHuge{"cell_huge",
                                              "{1} is too large to be true; check digits and unit"};
 inline constexpr base::MessageForm kCellNotOneOf{"cell_not_one_of",
@@ -103,6 +106,8 @@ class TableReader {
         const auto got = entered(column, sign);
         return got ? std::optional(quantity::measured<Q>(got->digits, got->unit)) : std::nullopt;
     }
+    /// An efficiency, above zero and 100 % at most; another is a fault.
+    std::optional<Measured<quantity::Ratio>> efficiency(std::string_view column);
     /// A difference of pressure, or a head of the flowing fluid for which its density is needed.
     std::optional<Measured<quantity::PressureDifference>> difference(std::string_view column, Sign sign,
                                                                      quantity::Density density);

@@ -75,7 +75,8 @@ base::Result<TypedCell> digitsAndUnit(std::string_view text) {
     while (!unit.empty() && unit.back() == ' ') {
         unit.remove_suffix(1);
     }
-    auto digits = base::Decimal::parse(text.substr(0, firstLetter));
+    const std::string_view before = text.substr(0, firstLetter);
+    auto digits = base::Decimal::parse(before.find_first_not_of(' ') == before.npos ? text : before);
     if (!digits) {
         return base::Fault{digits.fault().form, "", {std::string(text.substr(0, 60))}};
     }

@@ -68,9 +68,16 @@ class Keeping {
             m_places.try_emplace(erased.id, kErased);
         }
         for (const Round& round : before.rounds()) {
-            const Round* after = putOf<Round>(round.id);
-            if (isClosed(&round) && !isErased(round.id)) {
-                (after == nullptr || isClosed(after) ? m_closed : m_reopened).push_back(round.id);
+            if (isErased(round.id)) {
+                continue;
+            }
+            const Round* put = putOf<Round>(round.id);
+            const Round& after = put != nullptr ? *put : round;
+            if (isClosed(&round)) {
+                (isClosed(&after) ? m_closed : m_reopened).push_back(round.id);
+            }
+            if (after.state == RoundState::SentBack) {
+                m_sentBack.push_back(round.id);
             }
         }
     }
@@ -122,6 +129,9 @@ class Keeping {
         for (const Id& round : m_closed) {
             m_isChanged = keepDesign(branch, round, then) || m_isChanged;
         }
+        for (const Id& round : m_sentBack) {
+            m_isChanged = (then == nullptr && keepDesign(branch, round, nullptr)) || m_isChanged;
+        }
     }
     void keepLimitsOfRounds() {
         for (const Id& round : m_closed) {
@@ -140,11 +150,15 @@ class Keeping {
         if (!m_before.hasEarlierDesigns()) {
             return;
         }
+        // A round that was sent back takes no reading of a branch that came later: it stays out of it.
+        const bool isSentBack = round.state == RoundState::SentBack;
         for (const Branch& branch : m_before.branches()) {
-            const auto isOfRound = [&](const EarlierDesign& design) { return design.round == id; };
+            const auto isGivenUp = [&](const EarlierDesign& design) {
+                return design.round == id && (design.isInLoop || !isSentBack);
+            };
             const auto& kept = branch.earlierDesigns;
-            if (!isErased(branch.id) && std::any_of(kept.begin(), kept.end(), isOfRound)) {
-                std::erase_if(toPut(branch).earlierDesigns, isOfRound);
+            if (!isErased(branch.id) && std::any_of(kept.begin(), kept.end(), isGivenUp)) {
+                std::erase_if(toPut(branch).earlierDesigns, isGivenUp);
                 m_isChanged = true;
             }
         }
@@ -155,6 +169,7 @@ class Keeping {
     std::unordered_map<Id, std::size_t> m_places;  ///< in m_edit.put
     std::vector<Id> m_closed;
     std::vector<Id> m_reopened;
+    std::vector<Id> m_sentBack;
     bool m_isChanged = false;
 };
 

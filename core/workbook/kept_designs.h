@@ -12,8 +12,8 @@ namespace ww::workbook {
 
 /// The edit together with what it must keep: a branch that comes, or whose design flow changes, keeps for
 /// every closed round what it was then; a closed round keeps the limits of a job that are changed; a round
-/// that is opened again or sent back gives up both. Nothing where the edit is whole as it is. `before` is the
-/// job before it.
+/// that is opened again or sent back gives up both, but no branch comes into one that was sent back. Nothing
+/// where the edit is whole as it is. `before` is the job before it.
 std::optional<project::Edit> withKeptDesigns(const project::Project& before, const project::Edit& edit);
 
 /// After two copies came together: what the rounds that one side closed since keep of that side's design and

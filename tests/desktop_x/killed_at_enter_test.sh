@@ -10,37 +10,26 @@ source="$2"
 source "$source/tests/desktop_x/screen.sh" "$1"
 start_screen
 
-# The pixels of the window, into file $1. Those of a program that is stopped stay on the screen.
-picture() { import -window "$window" -depth 8 "rgb:$1"; }
-
-# Whether the pictures of before and after Enter differ by more than a cursor that blinks.
-is_acknowledged() {
-    local differing
-    differing="$(cmp -l "$work/typed.rgb" "$work/entered.rgb" | wc -l)"
-    ((differing > 2000))
-}
+# Whether the pictures of before and after Enter differ by another valve in hand.
+is_acknowledged() { (($(differing "$work/typed.rgb" "$work/entered.rgb") > 2000)); }
 
 job="$work/job.wwj"
 make_job "$job"
 start_program "$program" "$job"
-xdotool key ctrl+shift+n
-sleep 1
-xdotool key Return
-sleep 1
+press ctrl+shift+n
+press Return
 stored=()
 acknowledged=0
 for ((run = 0; run < runs; ++run)); do
     value="$((20 + run)).5"
     # shellcheck disable=SC2046
-    xdotool key --delay 10 $(sed 's/./& /g; s/[.]/period/' <<<"$value")
-    sleep 0.3
+    press $(sed 's/./& /g; s/[.]/period/' <<<"$value")
     picture "$work/typed.rgb"
     xdotool key Return
     sleep "$(awk -v r="$run" -v n="$runs" -v ms="$longest_ms" 'BEGIN { print r * ms / (n - 1) / 1000 }')"
     kill -STOP "$pid"
     picture "$work/entered.rgb"
-    kill -9 "$pid"
-    wait "$pid" 2>/dev/null || true
+    kill_program
     start_program "$program" "$job"
     expect_job "run $run"
     before="${stored[*]}"
@@ -59,10 +48,10 @@ for ((run = 0; run < runs; ++run)); do
     xdotool key alt+3
     # What was typed and not taken stands in its cell.
     xdotool key Escape
-    sleep 0.3
+    come_to_rest
 done
 ((acknowledged >= 5)) || fail "only $acknowledged of $runs readings were taken within $longest_ms ms"
 xdotool key ctrl+q
-wait "$pid" || fail "the program did not end well"
+expect_end
 [[ $(readings "$job") == "${stored[*]}" ]] || fail "at the end: $(readings "$job")"
 echo "$acknowledged of $runs readings had been taken when the program was killed, and all of them are there"

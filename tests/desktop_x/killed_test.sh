@@ -8,13 +8,6 @@ source="$2"
 source "$source/tests/desktop_x/screen.sh" "$1"
 start_screen
 
-# Ends the program from one moment to the next.
-kill_program() {
-    sleep 1
-    kill -9 "$pid"
-    wait "$pid" 2>/dev/null || true
-}
-
 # Kills twice; starts again with the arguments that follow the name $1 of the file. Key $2 answers the value that was
 # typed and not entered when the second kill came; $3 is that value where it is to be stored.
 kill_twice() {
@@ -22,29 +15,28 @@ kill_twice() {
     shift 3
     make_job "$file"
     start_program "$program" "$file"
-    xdotool key ctrl+shift+n
-    sleep 2
-    xdotool key Return
-    sleep 2
+    press ctrl+shift+n
+    press Return
     read_valves 11.1 12.2 13.3
+    come_to_rest
     kill_program
     start_program "$program" "$@"
     expect_job "after the first kill"
     # The cells of the places take the keys where the walk stopped.
     xdotool key alt+3
-    sleep 1
+    come_to_rest
     read_valves 14.4 15.5 16.6
     xdotool key --delay 20 1 7 period 7
-    sleep 2
+    # The desk keeps what is typed for longer than a second.
+    sleep 3
     kill_program
     start_program "$program" "$@"
     expect_job "after the second kill"
     xdotool key alt+3
-    sleep 1
-    xdotool key "$answer"
-    sleep 1
+    come_to_rest
+    press "$answer"
     xdotool key ctrl+q
-    wait "$pid" || fail "the program did not end well"
+    expect_end
     [[ $(readings "$file") == "11.1 12.2 13.3 14.4 15.5 16.6${entered:+ $entered}" ]] || fail "stored: $(readings "$file")"
 }
 
@@ -57,4 +49,4 @@ start_program "$program"
 name="$(xdotool getwindowname "$window")"
 [[ $name != *Round* ]] || fail "a job that was closed in order was opened: '$name'"
 xdotool key ctrl+q
-wait "$pid" || fail "the program did not end well"
+expect_end

@@ -40,7 +40,7 @@ else
     echo "this system does not count how often a program wakes"
 fi
 xdotool key ctrl+q
-wait "$pid" || fail "the program did not end well"
+expect_end
 
 # A whole walk under the eyes of strace: a round is opened, every valve read, the round closed, the places looked at. A
 # socket of the X server is none of the network.
@@ -50,10 +50,8 @@ start_program strace -f -qq -e trace=connect,bind,sendto,socket -o "$work/calls"
 pgrep -P "$pid" -x waterwright >/dev/null || fail "the program is not there"
 xdotool key alt+3
 sleep 1
-xdotool key ctrl+shift+n
-sleep 2
-xdotool key Return
-sleep 2
+press ctrl+shift+n
+press Return
 keys=()
 for ((i = 1; i <= valves; ++i)); do
     keys+=(1 $((i % 10)) period 5 Return)
@@ -65,7 +63,7 @@ for place in 4 5 6 7 3; do
     sleep 1
 done
 xdotool key ctrl+q
-wait "$pid" || fail "the program did not end well"
+expect_end
 rm -rf "$work/tables"
 "$program" export "$work/walk.wwj" --csv "$work/tables" >/dev/null || fail "no export"
 stored="$(($(wc -l <"$work/tables/readings.csv") - 1))"

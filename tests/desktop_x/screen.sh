@@ -27,6 +27,15 @@ fail() {
     exit 1
 }
 
+# Takes a program that has ended out of those that are ended at the end: its number may be another's by then.
+forget() {
+    local number left=()
+    for number in "${started[@]}"; do
+        [[ $number == "$1" ]] || left+=("$number")
+    done
+    started=("${left[@]}")
+}
+
 start_screen() {
     mkfifo "$work/display"
     Xvfb -displayfd 3 -screen 0 "${screen_size}x24" -nolisten tcp 3>"$work/display" 2>/dev/null &
@@ -49,6 +58,55 @@ make_job() {
     "$program" new "$1" --from "$tables" >/dev/null || fail "no job was made"
 }
 
+# The pixels of the window, into file $1. Those of a program that is stopped stay on the screen.
+picture() { import -window "$window" -depth 8 "rgb:$1"; }
+
+# How many bytes of two pictures differ. A cursor that blinks makes less than $cursor_bytes.
+cursor_bytes=300
+differing() { { cmp -l "$1" "$2" || true; } | wc -l; }
+
+# Waits until the window stays as it is and, where a picture is given, looks otherwise than there.
+come_to_rest() {
+    local i same=0
+    picture "$work/rest.rgb"
+    for ((i = 0; i < 100; ++i)); do
+        sleep 0.05
+        picture "$work/now.rgb"
+        (($(differing "$work/rest.rgb" "$work/now.rgb") < cursor_bytes)) && same=$((same + 1)) || same=0
+        if ((same >= 2)) && { [[ -z ${1:-} ]] || (($(differing "$1" "$work/now.rgb") >= cursor_bytes)); }; then
+            return
+        fi
+        mv "$work/now.rgb" "$work/rest.rgb"
+    done
+    fail "the window does not come to rest"
+}
+
+# Presses keys that change what the window shows, and waits until it does.
+press() {
+    picture "$work/before.rgb"
+    xdotool key --delay 20 "$@"
+    come_to_rest "$work/before.rgb"
+}
+
+# Ends the program from one moment to the next.
+kill_program() {
+    kill -9 "$pid"
+    wait "$pid" 2>/dev/null || true
+    forget "$pid"
+}
+
+# Waits for the end of the program that was asked to quit.
+expect_end() {
+    local i
+    for ((i = 0; i < 600; ++i)); do
+        kill -0 "$pid" 2>/dev/null || break
+        sleep 0.1
+    done
+    ! kill -0 "$pid" 2>/dev/null || fail "the program does not end"
+    wait "$pid" || fail "the program did not end well"
+    forget "$pid"
+}
+
 # Starts the program with the arguments given, filling the screen; its window is $window, its number $pid.
 start_program() {
     "$@" >"$work/out" 2>&1 &
@@ -62,7 +120,7 @@ start_program() {
     done
     [[ -n $window ]] || fail "no window: $(cat "$work/out")"
     xdotool windowactivate --sync "$window"
-    sleep 1
+    come_to_rest
 }
 
 # The dp values of the first round of file $1, in the order they were read, on one line.

@@ -25,11 +25,9 @@ walk() {
     start_program "$program" "$file"
     # shellcheck disable=SC2086
     [[ -z $size ]] || xdotool windowsize --sync "$window" ${size/x/ }
-    sleep 0.5
-    xdotool key --delay 60 ctrl+shift+n
-    sleep 2
-    xdotool key Return
-    sleep 2
+    come_to_rest
+    press ctrl+shift+n
+    press Return
     local keys=() expected=() i digit
     for ((i = 1; i <= valves; ++i)); do
         # Two digits, point, one digit.
@@ -44,12 +42,8 @@ walk() {
         keys+=("$([[ -n $prefix ]] && echo KP_Enter || echo Return)")
     done
     xdotool key --delay 0 "${keys[@]}"
-    sleep 4
     xdotool key ctrl+q
-    for i in $(seq 100); do
-        kill -0 "$pid" 2>/dev/null || break
-        sleep 0.1
-    done
+    expect_end
     local stored
     stored="$(last_round "$file" | awk '{ print $2 }')"
     [[ $stored == "$(printf '%s\n' "${expected[@]}")" ]] ||

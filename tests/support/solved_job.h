@@ -13,11 +13,12 @@
 namespace ww::support {
 
 /// Terminals T-01, T-02 ... on one main, a pump, one valve of 0 to 4 turns, a meter and a person; a closed
-/// survey with every valve fully open. Units SI, dp in kPa.
+/// survey with every valve fully open. Units SI, dp in kPa. At another speed than the rated one the pump has
+/// a drive, and the survey reads its speed.
 class SolvedJob {
   public:
-    /// `speedFraction`: of the pump while it is read, over its rated one; below 1 it stands on a drive.
-    explicit SolvedJob(int terminals, unsigned seed = 7, double speedFraction = 1) : m_speed(speedFraction) {
+    explicit SolvedJob(int terminals, unsigned seed = 7, double speedFraction = 1)
+        : m_speedFraction(speedFraction) {
         std::mt19937 random(seed);
         const auto within = [&](double low, double high) {
             return low + (high - low) * static_cast<double>(random()) / 4294967296.0;
@@ -55,8 +56,8 @@ class SolvedJob {
         for (int i = 1; i <= terminals; ++i) {
             m_job.dp(tagOf(i), readAt({}, tagOf(i)), "4");
         }
-        if (m_speed < 1) {
-            readPumpOnDrive();
+        if (speedFraction != 1) {
+            readSpeed();
         }
     }
 
@@ -67,7 +68,7 @@ class SolvedJob {
                        const std::string& tag) const {
         const project::Project& project = m_job.project();
         balancing::LoopState state;
-        state.speedFraction = m_speed;
+        state.speedFraction = m_speedFraction;
         for (const project::Branch& branch : project.branches()) {
             state.settings[branch.id] = quantity::Setting::si(4);
         }
@@ -102,25 +103,21 @@ class SolvedJob {
     }
 
   private:
-    /// Its gauges and its speed, in the round that is read.
-    void readPumpOnDrive() {
-        const project::Project& project = m_job.project();
-        project::Pump pump = *project.pumps().begin();
-        pump.hasDrive = true;
-        m_job.project().put(pump);
-        balancing::LoopState state;
-        state.speedFraction = m_speed;
-        for (const project::Branch& branch : project.branches()) {
-            state.settings[branch.id] = quantity::Setting::si(4);
-        }
-        const auto result = balancing::predict(project, state, m_truth);
-        m_job.pumpRise(
-            base::Decimal::fromNumber(project.fluid().head(result.prediction->pumpRise).si(), 2).text(),
-            base::Decimal::fromNumber(m_speed * pump.speed->digits.value(), 0).text());
+    void readSpeed() {
+        const project::Pump& pump = m_job.project().pumps()[0];
+        m_job.change(pump, [](project::Pump& driven) { driven.hasDrive = true; });
+        project::PumpReading reading;
+        reading.id = m_job.ids().next();
+        reading.round = m_job.newestRound();
+        reading.pump = pump.id;
+        reading.sequence = 1;
+        reading.speed = quantity::measured<quantity::RotationalSpeed>(
+            base::Decimal::fromNumber(m_speedFraction * pump.speed->digits.value(), 0), pump.speed->unit);
+        m_job.project().put(reading);
     }
 
-    double m_speed;
     FieldJob m_job;
+    double m_speedFraction = 1;
     balancing::Resistances m_truth;
 };
 

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "ui/text/label.h"
+#include "ui/text/parse.h"
 
 namespace ww::ui {
 namespace {
@@ -24,6 +25,19 @@ TEST(Words, unitsOfNumbersHaveTheSignsOfPrint) {
     EXPECT_EQ(text::withPrettyUnit("coil of 8 m3/h"), "coil of 8 m3/h") << "what people wrote stays";
     EXPECT_EQ(text::sentence({&kFlowIs, {}, {"T1", "8 m3/h"}}),
               QStringLiteral("The flow of T1 is 8 m³/h; go on."));
+}
+
+// What was typed is quoted whole; where nothing was, nothing is quoted.
+TEST(Words, aNumberThatIsMissingIsToldAsSuch) {
+    using quantity::Unit;
+    const auto unitAlone = text::parseMeasured<quantity::Power>("kW", Unit::Kilowatt);
+    EXPECT_TRUE(unitAlone.fault().is(base::kNotANumber));
+    EXPECT_EQ(unitAlone.fault().arguments, std::vector<std::string>{"kW"});
+    EXPECT_TRUE(
+        text::parseMeasured<quantity::VolumeFlow>("abc", Unit::LitrePerSecond).fault().is(base::kNotANumber));
+    EXPECT_EQ(text::parseMeasured<quantity::Power>(" ", Unit::Kilowatt).fault().code(), "number_missing");
+    EXPECT_EQ(text::parseMeasured<quantity::VolumeFlow>("", Unit::LitrePerSecond).fault().code(),
+              "number_missing");
 }
 
 TEST(Words, aLabelWithAnEmptyNameSaysSo) {

@@ -30,7 +30,7 @@ base::Result<quantity::Measured<Q>> parseMeasured(const QString& text, quantity:
     if constexpr (std::is_same_v<Q, quantity::VolumeFlow>) {
         return quantity::parseFlow(typed.digits + " " + typed.unit, usual);
     }
-    auto digits = base::Decimal::parse(typed.digits);
+    auto digits = base::Decimal::parse(typed.digits.empty() ? text.toStdString() : typed.digits);
     if (!digits) {
         return digits.fault();
     }

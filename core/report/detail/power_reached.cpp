@@ -102,8 +102,11 @@ std::vector<Fact> reachedBy(const Source& source, const pump_room::PumpSheet& sh
                              saved.si() < 0 ? base::term("more") : base::term("less"),
                              Display::fixed(100 * size.si() / before.si(), 1)})}};
     // Between shaft and bill there is the motor, whose efficiency changes with its load.
-    if (auto year = way ? std::nullopt : yearOf(source, saved)) {
-        facts.push_back(std::move(*year));
+    if (!way) {
+        facts.push_back({plain(""), say(kPowerUncertain)});
+        if (auto year = yearOf(source, saved)) {
+            facts.push_back(std::move(*year));
+        }
     }
     return facts;
 }

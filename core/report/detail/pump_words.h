@@ -162,6 +162,9 @@ inline constexpr MessageForm kOrderNothing{
 inline constexpr MessageForm kOrderRpm{"report_order_rpm", "That is {1} rpm where full speed is {2} rpm"};
 inline constexpr MessageForm kPowerReached{"report_power_reached",
                                            "{1}: {2} in round {3}, {4} in round {5}: {6} {7w}, {8} %"};
+inline constexpr MessageForm kPowerUncertain{
+    "report_power_uncertain",
+    "The uncertainty of this difference is not known: no accuracy of the power meter is recorded"};
 inline constexpr MessageForm kEnergyReached{"report_energy_reached",
                                             "In {1} hours a year at the flow as read: {2} kWh {3w}"};
 inline constexpr MessageForm kEnergyCostReached{

@@ -255,6 +255,23 @@ TEST_F(AdjustingTest, aBranchWaitsUntilAllBelowItIsHeld) {
     EXPECT_EQ(nextToAdjust(job.project(), order, at("B")), at("R"));
 }
 
+TEST_F(AdjustingTest, whatWasLeftAsReadCountsAsHeld) {
+    FieldJob job = riserBesideATerminal();
+    const auto at = [&](const char* tag) { return job.indexOf(tag); };
+    const std::vector<std::size_t> order{at("A"), at("B"), at("R"), at("C")};
+    const std::vector<base::Id> left{job.idOf("A"), job.idOf("B")};
+    EXPECT_EQ(nextToAdjust(job.project(), order, at("B"), left), at("R")) << "it waits for them no longer";
+    EXPECT_EQ(nextToAdjust(job.project(), order, at("C"), left), at("R"));
+    EXPECT_EQ(nextToAdjust(job.project(), order, at("C"), {left[0], left[1], job.idOf("R")}), std::nullopt);
+    Advice advice;
+    for (const std::size_t branch : order) {
+        SettingAdvice advised;
+        advised.branch = branch;
+        advice.settings.push_back(advised);
+    }
+    EXPECT_EQ(leftToTurn(job.project(), order, at("C"), advice, left), std::vector{at("R")});
+}
+
 TEST_F(AdjustingTest, aDoubtfulTryMustBeReadAgain) {
     tryAt("A", "25.0", "3");
     EXPECT_FALSE(mustBeReadAgain(assessed(), counting("A")->id));

@@ -17,12 +17,20 @@ TEST(Decimal, keepsDigitsAsWritten) {
 }
 
 TEST(Decimal, refusesWhatIsNotOneNumber) {
-    for (const char* text : {"", " ", "-", ".", "12..4", "1.2.3", "1e5", "nan", "inf", "0x10", "1-", "--1", "12a"}) {
+    for (const char* text : {"-", ".", "12..4", "1.2.3", "1e5", "nan", "inf", "0x10", "1-", "--1", "12a"}) {
         const auto result = Decimal::parse(text);
         ASSERT_FALSE(result.ok()) << text;
         EXPECT_TRUE(result.fault().is(kNotANumber)) << text;
     }
     EXPECT_TRUE(Decimal::parse("1234567890123456").fault().is(kTooManyDigits));
+}
+
+TEST(Decimal, saysOfAnEmptyTextThatTheNumberIsMissing) {
+    for (const char* text : {"", " ", "\u00A0"}) {
+        const auto result = Decimal::parse(text);
+        ASSERT_FALSE(result.ok());
+        EXPECT_EQ(english(result.fault()), "the number is missing; write it in digits");
+    }
 }
 
 TEST(Decimal, aCommaInAFileIsNeverGuessed) {

@@ -75,7 +75,8 @@ TEST(ParseDifference, saysWhatItCannotRead) {
     EXPECT_NE(unknown.fault().arguments.at(2).find("inH2O"), std::string::npos);
     EXPECT_TRUE(parseDifference("12 gpm", Unit::Kilopascal, kWater).fault().is(kUnitUnknown));
     EXPECT_TRUE(parseDifference("12x", Unit::Kilopascal, kWater).fault().is(kUnitUnknown));
-    for (const char* text : {"", "psi", "1.2.3 psi", "- k"}) {
+    EXPECT_EQ(parseDifference("", Unit::Kilopascal, kWater).fault().code(), "number_missing");
+    for (const char* text : {"psi", " psi", "1.2.3 psi", "- k"}) {
         const auto result = parseDifference(text, Unit::Kilopascal, kWater);
         ASSERT_FALSE(result.ok()) << text;
         EXPECT_TRUE(result.fault().is(base::kNotANumber)) << text;

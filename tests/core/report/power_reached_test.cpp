@@ -37,7 +37,8 @@ TEST(PowerReached, thePowerThatWasSavedIsToldByItsRounds) {
     project.put(job);
     const auto first = [&] { return textOf(sectionOf(build(project, {}), kResult)); };
     const std::string told =
-        "Power from the mains: P1: 0.800 kW in round 1, 0.600 kW in round 3: 0.200 kW less, 25.0 %\n";
+        "Power from the mains: P1: 0.800 kW in round 1, 0.600 kW in round 3: 0.200 kW less, 25.0 %\n"
+        ": The uncertainty of this difference is not known: no accuracy of the power meter is recorded\n";
     EXPECT_NE(first().find(told), std::string::npos) << first();
     EXPECT_NE(textOf(sectionOf(build(project, {}), kPump)).find(told), std::string::npos);
     EXPECT_EQ(first().find("hours a year"), std::string::npos) << first();

@@ -6,6 +6,7 @@
 
 #include "core/balancing/assess.h"
 #include "core/balancing/design_changes.h"
+#include "core/balancing/walk_progress.h"
 #include "core/project/earlier_design.h"
 #include "tests/core/workbook/two_copies.h"
 #include "tests/support/whole_job.h"
@@ -128,28 +129,59 @@ TEST_F(Merge, aRoundThatIsOpenedAgainHasTheDesignOfToday) {
     expectIntact("a");
 }
 
+/// S. Olsen sends a round back that waits for a decision.
+void sendBack(Laptop& laptop, const base::Id& id) {
+    project::Comment comment;
+    comment.id = laptop.nextId();
+    comment.round = id;
+    comment.text = "B-03 takes 9.90";
+    comment.person = "S. Olsen";
+    laptop.apply("comment", {comment});
+    laptop.change(laptop.project().rounds().at(id), [](project::Round& round) {
+        round.state = RoundState::SentBack;
+        round.decidedBy = "S. Olsen";
+        round.reason = "design";
+    });
+}
+
 TEST_F(Merge, aRoundThatIsSentBackIsCorrectedByTheDesignOfToday) {
     const base::Id first = a.project().roundNumbered(1)->id;
     a.moveRound(first, RoundState::Sent);
     const auto before = saidOf(a, 1);
     setDesign(a, "B-03", "9.90");
     EXPECT_EQ(saidOf(a, 1), before);
-    project::Comment comment;
-    comment.id = a.nextId();
-    comment.round = first;
-    comment.text = "B-03 takes 9.90";
-    comment.person = "S. Olsen";
-    a.apply("comment", {comment});
-    a.change(a.project().rounds().at(first), [](project::Round& round) {
-        round.state = RoundState::SentBack;
-        round.decidedBy = "S. Olsen";
-        round.reason = "design";
-    });
+    sendBack(a, first);
     EXPECT_FALSE(a.project().hasEarlierDesigns());
     setDesign(a, "B-04", "9.90");
     EXPECT_FALSE(a.project().hasEarlierDesigns());
     EXPECT_NE(saidOf(a, 1), before);
     expectIntact("a");
+}
+
+TEST_F(Merge, aRoundThatIsSentBackAsksForNoBranchThatCameLater) {
+    const base::Id first = a.project().roundNumbered(1)->id;
+    const auto asked = [&] {
+        return balancing::walkProgress(a.project(), a.project().rounds().at(first)).all;
+    };
+    const std::size_t before = asked();
+    a.moveRound(first, RoundState::Sent);
+    addZone(a);
+    setDesign(a, "B-03", "9.90");
+    sendBack(a, first);
+    EXPECT_EQ(asked(), before);
+    EXPECT_EQ(saidOf(a, 1).front(), 24);
+    EXPECT_TRUE(a.branch("B-03").earlierDesigns.empty()) << "it is corrected by the design of today";
+    addZone(a, "Z-02");
+    EXPECT_EQ(asked(), before) << "nor one that comes while it is corrected";
+    a.moveRound(first, RoundState::Sent);
+    EXPECT_EQ(asked(), before);
+    EXPECT_EQ(saidOf(a, 1).front(), 24);
+    EXPECT_EQ(saidOf(a, 2).front(), 26) << "the open round asks for both";
+    expectIntact("a");
+    a.moveRound(first, RoundState::Closed);
+    a.moveRound(first, RoundState::Open);
+    EXPECT_EQ(asked(), before + 2) << "opened again, both can be read";
+    EXPECT_FALSE(a.project().hasEarlierDesigns());
 }
 
 TEST_F(Merge, anAcceptedRoundKeepsItsLimits) {

@@ -167,6 +167,55 @@ TEST_F(AdjustDesk, whatWasReadInAWalkAndFitsIsLeftForTheNext) {
     EXPECT_EQ(m_desk.project().readings().size(), stored);
 }
 
+// The way along valves that fit as they were read comes to an end, and does not begin anew.
+TEST_F(AdjustDesk, whatIsLeftAsReadIsNotComeBackTo) {
+    ASSERT_TRUE(m_desk.bridge().openRound(project::RoundKind::Adjusting).ok());
+    std::vector<base::Id> taken;
+    while (taken.size() < 12) {
+        taken.push_back(*place().valve().branch());
+        ASSERT_TRUE(place().valve().row().has_value());
+        const QString aim = QString::number(place().valve().row()->dp.si() / 1000, 'f', 2);
+        ASSERT_TRUE(m_desk.bridge().storeDp(taken.back(), aim).ok());
+        settle();
+        ASSERT_EQ(place().valve().word(), balancing::AimWord::Hold) << taken.size();
+        place().holdAndNext();
+        settle();
+        if (place().valve().branch() == taken.back()) {
+            break;
+        }
+        EXPECT_EQ(std::find(taken.begin(), taken.end(), place().valve().branch()), taken.end());
+    }
+    EXPECT_LE(taken.size(), 6U);
+    EXPECT_TRUE(m_desk.window.notice().contains("very valve of the working order"))
+        << m_desk.window.notice().toStdString();
+    // Read again, a valve is asked for again.
+    ASSERT_GE(taken.size(), 2U);
+    ASSERT_TRUE(m_desk.bridge().storeDp(taken.front(), QStringLiteral("60")).ok());
+    settle();
+    place().showBranch(taken.back());
+    place().takeFocus();
+    place().holdAndNext();
+    EXPECT_EQ(place().valve().branch(), taken.front());
+}
+
+// What is not read yet is named as Go to Next Open Item reaches it: on along the route.
+TEST_F(AdjustDesk, theNextUnreadIsNamedAlongTheRoute) {
+    for (int held = 0; held < 6 && !m_desk.window.notice().contains("every valve"); ++held) {
+        m_desk.enter(QString::number(place().valve().row()->dp.in(quantity::Unit::Kilopascal), 'f', 1));
+        settle();
+        place().holdAndNext();
+        settle();
+    }
+    const auto unread = m_desk.bridge().walkProgress().unread;
+    ASSERT_FALSE(unread.empty());
+    const QString told = m_desk.window.notice();
+    m_desk.window.commands().nextOpen->trigger();
+    EXPECT_EQ(m_desk.window.place(), MainWindow::Walk);
+    const base::Id there = *m_desk.bridge().selectedBranch();
+    const QString tag = QString::fromStdString(m_desk.project().branches().at(there).tag);
+    EXPECT_TRUE(told.contains("the next along the route is " + tag)) << told.toStdString();
+}
+
 TEST_F(AdjustDesk, readsTheReferenceOnceAndReturns) {
     place().readReference();
     m_desk.enter("22.2");

@@ -14,9 +14,8 @@ namespace ww::support {
 /// A desk in Adjust on a solved loop, the first terminal in hand, what is to be learned learned.
 class AdjustDesk : public ::testing::Test {
   protected:
-    /// `speedFraction`: of its pump, as SolvedJob.
-    explicit AdjustDesk(double speedFraction = 1)
-        : m_job(6, 7, speedFraction), m_desk(m_job.content(), false) {
+    explicit AdjustDesk(SolvedJob job = SolvedJob(6))
+        : m_job(std::move(job)), m_desk(m_job.content(), false) {
         m_desk.bridge().selectBranch(idOf("T-01"));
         m_desk.window.showPlace(ui::MainWindow::Adjust);
         settle();

@@ -29,9 +29,8 @@ constexpr base::MessageForm kAllHeld{
     "every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)"};
 constexpr base::MessageForm kAllHeldButUnread{
     "all_held_but_unread",
-    "every valve of the working order is held, but {1} of {2} valves are not read in this round, the first "
-    "is "
-    "{3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)"};
+    "every valve of the working order is held, but {1} of {2} valves are not read in this round, the next "
+    "along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)"};
 constexpr base::MessageForm kTypedNotStored{
     "typed_not_stored",
     "\"{1}\" is typed and not stored; store it with Enter or clear it with Esc before the handle moves"};
@@ -223,7 +222,11 @@ void AdjustPlace::watchRound(const project::ChangeSet& changes) {
     } else if (m_openRound && m_bridge.project().rounds().contains(*m_openRound) && !isVisible()) {
         m_selectedAtClosing = m_bridge.selectedBranch();
     }
-    m_openRound = open != nullptr ? std::optional(open->id) : std::nullopt;
+    const auto now = open != nullptr ? std::optional(open->id) : std::nullopt;
+    if (m_openRound && m_openRound != now) {
+        m_leftAsRead.clear();
+    }
+    m_openRound = now;
 }
 
 void AdjustPlace::noteWhereTheRoundEnded() {
@@ -261,7 +264,7 @@ std::optional<std::size_t> AdjustPlace::next() {
         m_bridge.project().branches().contains(*m_offerElsewhere)) {
         return m_bridge.project().branches().indexOf(*m_offerElsewhere);
     }
-    return balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index());
+    return balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index(), leftAsRead());
 }
 
 void AdjustPlace::findValve() {
@@ -300,7 +303,9 @@ void AdjustPlace::holdAndNext() {
         // What was read in a walk and fits is left as it is: no try of it is there to hold.
         const bool isLeft = !held && held.fault().is(balancing::kNotTriedHere) && m_valve.last() &&
                             m_valve.word() == balancing::AimWord::Hold;
-        if (!isLeft && !m_bridge.tell(held)) {
+        if (isLeft) {
+            leaveAsRead(*m_valve.branch());
+        } else if (!m_bridge.tell(held)) {
             return;
         }
     } else {
@@ -335,10 +340,18 @@ base::Fault AdjustPlace::allHeld() const {
     if (m_bridge.openRoundOrNull() == nullptr || progress.unread.empty()) {
         return {&kAllHeld, {}, {}};
     }
+    // As Go to Next Open Item goes: on from the valve in hand, from the last to the first again.
+    const auto& branches = m_bridge.project().branches();
+    const auto route = m_bridge.project().tree().walkingOrder();
+    const auto rank = [&](std::size_t branch) { return std::find(route.begin(), route.end(), branch); };
+    const auto here = rank(m_valve.index());
+    const auto ahead =
+        std::find_if(progress.unread.begin(), progress.unread.end(),
+                     [&](const base::Id& each) { return rank(branches.indexOf(each)) > here; });
+    const base::Id& next = ahead != progress.unread.end() ? *ahead : progress.unread.front();
     return {&kAllHeldButUnread,
             {},
-            {std::to_string(progress.unread.size()), std::to_string(progress.all),
-             m_bridge.project().branches().at(progress.unread.front()).tag}};
+            {std::to_string(progress.unread.size()), std::to_string(progress.all), branches.at(next).tag}};
 }
 
 void AdjustPlace::readReference() {

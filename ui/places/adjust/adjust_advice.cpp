@@ -55,7 +55,7 @@ std::optional<std::size_t> AdjustPlace::indexStepToTurn(const LoopPicture& pictu
                                                         std::optional<base::Id> but) const {
     for (const balancing::IndexStep& step : picture.advice.indexSteps) {
         const base::Id& branch = m_bridge.project().branches()[step.branch].id;
-        if (branch != but && !balancing::isHeld(m_bridge.project(), branch)) {
+        if (branch != but && !isDone(branch)) {
             return step.branch;
         }
     }
@@ -74,7 +74,8 @@ void AdjustPlace::findOfferElsewhere() {
     const project::Project& project = m_bridge.project();
     const std::size_t own = m_valve.branch() ? m_valve.index() : project.branches().size();
     int probed = 0;
-    for (const std::size_t candidate : balancing::leftToTurn(project, order, own, picture->advice)) {
+    for (const std::size_t candidate :
+         balancing::leftToTurn(project, order, own, picture->advice, leftAsRead())) {
         if (++probed > kMostProbed) {
             return;
         }

@@ -173,6 +173,12 @@ class AdjustPlace : public QWidget {
     void startAtFirst();
     void noteWhereTheRoundEnded();
     base::Fault allHeld() const;
+    /// Valves that were left as they had been read, and at which nothing was read since. The way does not come
+    /// back to them.
+    std::vector<base::Id> leftAsRead() const;
+    void leaveAsRead(const base::Id& branch);
+    /// Whether it is held or was left as read.
+    bool isDone(const base::Id& branch) const;
     bool holds(const ValveInHand& valve) const;
     /// Whether its word says otherwise than its advised setting, which is not proposed then.
     bool isWordAgainstAdvice(const ValveInHand& valve) const;
@@ -204,6 +210,8 @@ class AdjustPlace : public QWidget {
     std::optional<base::Id> m_selectedAtClosing;  ///< until the place is entered next
     TypedDp m_what = TypedDp::Try;
     std::map<base::Id, Typed> m_typed;  ///< at valves that are not in hand
+    /// By valve, the reading that counted when it was left. They are asked anew in the next round.
+    std::map<base::Id, std::optional<base::Id>> m_leftAsRead;
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
     std::optional<base::Id> m_offerElsewhere;  ///< see offered(), among the valves that are not in hand
     bool m_hasNext = false;                    ///< another valve is left to adjust
