@@ -215,7 +215,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         strip.job = WindowText::tr("PRACTICE · %1").arg(strip.job);
     }
     if (const project::Round* round = project.lastRound()) {
-        strip.round = isRoundShort ? WindowText::tr("R%1", "round, short").arg(round->number)
+        strip.round = isRoundShort ? WindowText::tr("Rd %1", "round, short").arg(round->number)
                                    : WindowText::tr("Round %1, %2, %3")
                                          .arg(QString::number(round->number), text::nameOf(round->kind),
                                               text::nameOf(round->state));

@@ -207,6 +207,21 @@ TEST(MainWindow, theStripNamesWhoWorksAtThisDesk) {
     EXPECT_EQ(person.text(), "nobody chosen");
 }
 
+TEST(MainWindow, theShortFormOfARoundIsNoTagOfABranch) {
+    DeskWindow desk;
+    const int number = desk.project().lastRound()->number;
+    EXPECT_EQ(stripText(desk.bridge(), theme::Display::Office, StripLength::Short).round,
+              QStringLiteral("Rd %1").arg(number));
+    desk.window.showPlace(MainWindow::Walk);
+    const auto labels = desk.window.findChildren<QLabel*>();
+    const auto found = std::find_if(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->accessibleName() == "Of target by round";
+    });
+    ASSERT_NE(found, labels.end());
+    const QString shown = (*found)->text().replace(QChar(QChar::Nbsp), ' ');
+    EXPECT_TRUE(shown.startsWith(QStringLiteral("Rd 1: "))) << shown.toStdString();
+}
+
 TEST(MainWindow, theStripSaysWhatWasStoredLastInOneWay) {
     DeskWindow desk;
     const auto stored = [&] {

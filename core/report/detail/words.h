@@ -330,7 +330,7 @@ inline constexpr MessageForm kOfTargetColumn{"report_of_target_column", "Of targ
 inline constexpr MessageForm kOfDesignColumn{"report_of_design_column", "Of design"};
 inline constexpr MessageForm kStateColumn{"report_state_column", "State"};
 inline constexpr MessageForm kRoundColumn{"report_round_column", "Round"};
-inline constexpr MessageForm kRoundNumberColumn{"report_round_number_column", "R{1}"};
+inline constexpr MessageForm kRoundNumberColumn{"report_round_number_column", "Round {1}"};
 inline constexpr MessageForm kKindColumn{"report_kind_column", "Kind"};
 inline constexpr MessageForm kDatesColumn{"report_dates_column", "Date"};
 inline constexpr MessageForm kReadColumn{"report_read_column", "Read"};

@@ -357,5 +357,17 @@ TEST(RecordSections, aFlowMeasuredOtherwiseSaysByWhichMethod) {
     EXPECT_TRUE(holds("flow measured otherwise, with ultrasonic flow meter"));
 }
 
+TEST(RecordSections, aRoundAtTheHeadOfAColumnIsNoTagOfABranch) {
+    const Report report = build(demoProject(), {});
+    std::vector<std::string> heads;
+    for (const Table& table : sectionOf(report, kShares).tables) {
+        for (const Column& column : table.columns) {
+            heads.push_back(base::english(column.heading));
+        }
+    }
+    EXPECT_EQ(std::count(heads.begin(), heads.end(), "R1"), 0);
+    EXPECT_EQ(std::count(heads.begin(), heads.end(), "Round 1"), 1);
+}
+
 }  // namespace
 }  // namespace ww::report

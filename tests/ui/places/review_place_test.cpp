@@ -267,7 +267,7 @@ TEST(Review, showsHowTheSharesCameTogether) {
     EXPECT_NE(chart->isTableShown(), wasTable);
     bool isSaid = false;
     for (const QLabel* label : place->findChildren<QLabel*>()) {
-        isSaid = isSaid || label->text().startsWith("Spread, %: R1 ");
+        isSaid = isSaid || label->text().startsWith("Spread, %: Rd 1: ");
     }
     EXPECT_TRUE(isSaid);
 }

@@ -157,8 +157,8 @@ void ReviewPlace::refreshStrip() {
         count = balancing::shareCount(round);
         const QString number = QString::number(round.roundNumber);
         const QString none(QChar(0x2013));
-        spreads << tr("R%1 %2").arg(number, spreadText(round, none));
-        counts << tr("R%1 %2").arg(number, count.onShare ? QString::number(*count.onShare) : none);
+        spreads << tr("Rd %1: %2").arg(number, spreadText(round, none));
+        counts << tr("Rd %1: %2").arg(number, count.onShare ? QString::number(*count.onShare) : none);
     }
     m_spread->setText(rounds.empty()
                           ? QString()

@@ -219,8 +219,8 @@ void ValvePanel::showByRound(std::size_t branch) {
         const bool isShown = result.ofTarget && !result.isFromEarlierRound;
         ratios.push_back(isShown ? std::optional(result.ofTarget->si()) : std::nullopt);
         const QString share = isShown ? text::ofTarget(*result.ofTarget, m_bridge.project()) : QChar(0x2013);
-        words << tr("R%1", "round, short").arg(round.number) + QChar(QChar::Nbsp) +
-                     (isShown && !judged.isComplete ? "~" : "") + share;
+        words << tr("Rd %1:", "round, short").arg(round.number).replace(' ', QChar(QChar::Nbsp)) +
+                     QChar(QChar::Nbsp) + (isShown && !judged.isComplete ? "~" : "") + share;
     }
     m_byRound->setText(words.join(QStringLiteral("   ")));
     m_sparkline->setAccessibleDescription(m_byRound->text());
