@@ -4,6 +4,7 @@
 
 #include "core/project/edit_label.h"
 #include "core/project/setting_text.h"
+#include "core/pump_room/test_entry.h"
 #include "core/quantity/measured.h"
 
 namespace ww::ui {
@@ -97,35 +98,27 @@ base::Outcome PracticeDesk::takeGauge(const practice::PracticeJob& job, const pr
     if (!rise) {
         return rise.fault();
     }
-    project::PumpReading reading;
-    reading.id = m_bridge.newId();
-    reading.round = round.id;
-    reading.pump = pump.id;
-    for (const std::size_t index : project.readingsOf(round.id)) {
-        reading.sequence = std::max(reading.sequence, project.readings()[index].sequence);
-    }
-    project::Edit edit;
-    for (const std::size_t index : project.pumpReadingsOf(round.id)) {
-        project::PumpReading earlier = project.pumpReadings()[index];
-        reading.sequence = std::max(reading.sequence, earlier.sequence);
-        if (earlier.pump == pump.id && earlier.status == project::ReadingStatus::Standing) {
-            reading.supersedes = earlier.id;
-            earlier.status = project::ReadingStatus::Superseded;
-            edit.put.emplace_back(earlier);
-        }
-    }
-    ++reading.sequence;
-    reading.time = m_bridge.now();
+    // The point as it runs: what else was read of it, such as a speed, stays.
+    project::PumpReading reading = pump_room::testReadingToFill(
+        project, round.id, pump.id, project::PumpPoint::Running, m_bridge.context());
+    const bool isAdded = !reading.gaugeRise && !reading.suction && !reading.discharge;
     reading.gaugeRise = *rise;
+    reading.suction.reset();
+    reading.discharge.reset();
     if (const base::Id gauge = job.gauge(); project.instruments().contains(gauge)) {
         reading.instrument = gauge;
     }
-    reading.person = m_bridge.person();
+    // A gauge without a speed says nothing of the pump: the building shows both.
+    if (!reading.speed) {
+        reading.speed = pump_room::lastRunningSpeed(project, pump.id);
+    }
+    const std::string speed = reading.speed ? reading.speed->text() : "–";
+    project::Edit edit =
+        pump_room::storeTestReading(project, std::move(reading), isAdded, {}, m_bridge.context());
     edit.label = project::label(project::labels::kGaugeRise, {rise->text(), pump.tag});
-    edit.put.emplace_back(reading);
     const base::Outcome done = m_bridge.apply(edit);
     if (done) {
-        emit m_bridge.messageRaised(base::Fault{&kGaugesRead, {}, {pump.tag, rise->text()}});
+        emit m_bridge.messageRaised(base::Fault{&kGaugesRead, {}, {pump.tag, rise->text(), speed}});
     }
     return done;
 }

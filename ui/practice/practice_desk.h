@@ -18,8 +18,8 @@ inline constexpr base::MessageForm kNoRoundForMeter{
     "round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read"};
 inline constexpr base::MessageForm kHandleSeen{
     "handle_seen", "the handle stands at {1}, not where it was noted; the setting was corrected, check it"};
-inline constexpr base::MessageForm kGaugesRead{"gauges_read",
-                                               "the gauges of {1} show a rise of {2}; it was stored"};
+inline constexpr base::MessageForm kGaugesRead{
+    "gauges_read", "the gauges of {1} show a rise of {2} at {3}; both were stored"};
 
 inline constexpr base::MessageForm kAllReadByMeter{
     "all_read_by_meter",

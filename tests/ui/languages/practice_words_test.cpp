@@ -103,6 +103,17 @@ TEST(PracticeWords, doNotDecideWhatTheGaugesAre) {
     const project::PumpReading& reading = desk.project().pumpReadings()[0];
     ASSERT_TRUE(reading.instrument.has_value());
     EXPECT_EQ(desk.project().instruments().at(*reading.instrument).tag, "G-1");
+    EXPECT_TRUE(reading.gaugeRise && reading.speed) << "the building shows both";
+    // Taken once more, it takes the place of what it was, and a speed that was typed stays.
+    project::PumpReading typed = reading;
+    typed.speed = quantity::measured<quantity::RotationalSpeed>(*base::Decimal::parse("1300"),
+                                                                quantity::Unit::RevolutionPerMinute);
+    ASSERT_TRUE(desk.bridge().apply({"speed", {typed}, {}, true}).ok());
+    ASSERT_TRUE(practice.takeGauges().ok());
+    const auto& all = desk.project().pumpReadings();
+    ASSERT_EQ(all.size(), 2U);
+    EXPECT_EQ(all[0].status, project::ReadingStatus::Superseded);
+    EXPECT_EQ(all[1].speed->text(), "1300 rpm");
 }
 
 TEST(PracticeWords, standInWhatIsAddedByAKey) {
