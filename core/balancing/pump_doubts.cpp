@@ -18,6 +18,7 @@ using project::PumpReading;
 using quantity::Head;
 
 constexpr double kHighestSpeed = 1.10;
+constexpr double kFarAboveCurve = 1.5;
 /// Speeds that differ by less take about the same current and power.
 constexpr double kSameSpeed = 0.1;
 
@@ -112,6 +113,12 @@ class PumpDoubter {
         }
         const auto place = placeByFlow(m_reading.point);
         const auto mine = headOf(m_reading);
+        if (const Head most = highestOfCurve();
+            mine && most.si() > 0 && mine->head > kFarAboveCurve * most.si()) {
+            add(kPumpAboveCurve,
+                {detail::headText(m_project, Head::si(mine->head)), detail::headText(m_project, most)});
+            return;
+        }
         for (const PumpReading* other : m_others) {
             const auto otherPlace = placeByFlow(other->point);
             const auto theirs = headOf(*other);
@@ -147,6 +154,15 @@ class PumpDoubter {
         constexpr double kSameGauge = 0.01;
         const double head_m = m_project.fluid().head(rise->value).si() / square;
         return HeadRead{head_m, kSameGauge * head_m};
+    }
+
+    /// Of any impeller; zero without a table.
+    Head highestOfCurve() const {
+        Head most;
+        for (const project::PumpTableRow& row : m_pump->rows) {
+            most = std::max(most, row.head.value);
+        }
+        return most;
     }
 
     void doubtSpeed() {

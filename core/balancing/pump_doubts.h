@@ -31,6 +31,10 @@ inline constexpr base::MessageForm kPumpHeadRises{"pump_reading_head_rises",
                                                   "{1w} gives {2} of head and {3w}, with less flow, only "
                                                   "{4}; a pump's head falls as flow rises: read both taps "
                                                   "again with one gauge"};
+inline constexpr base::MessageForm kPumpAboveCurve{
+    "pump_reading_above_curve",
+    "a head of {1} is far above the {2} of the pump's curve at no flow; check the gauges, the field and the "
+    "unit, read again or give the reason"};
 inline constexpr base::MessageForm kPumpSpeedHigh{
     "pump_reading_speed_high",
     "{1} is {2} % of the rated speed; check the reading and the rated speed entered, or give the reason"};
@@ -39,7 +43,8 @@ inline constexpr base::MessageForm kPumpPowerFactorHigh{
 
 /// A pump whose head rises with flow is none that this program knows; its power is never 0 while it runs.
 /// Values outside 0.4 to 2.5 times the median of the other points at about the same speed, and a speed above
-/// 110 % of rated, are doubted (common practice, no source; the same ratios as for dps). `pumpReading`: of a
+/// 110 % of rated, are doubted, and a head above one and a half times the highest of the pump's table (common
+/// practice, no source; the same ratios as for dps). `pumpReading`: of a
 /// standing reading. Subject: the pump's tag. Empty where the reading stands to reason.
 std::vector<base::Fault> pumpDoubts(const project::Project& project, const project::PumpReading& pumpReading);
 

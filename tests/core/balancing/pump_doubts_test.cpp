@@ -134,5 +134,14 @@ TEST_F(PumpDoubts, aGaugeThatNobodyNamesIsNoMoreExactThanOneThatIs) {
     EXPECT_GT(unnamed, named);
 }
 
+TEST_F(PumpDoubts, aHeadFarAboveTheCurveIsOddAtOnce) {
+    // The table ends at 20 m of water at no flow, about 196 kPa.
+    EXPECT_TRUE(doubts(point(PumpPoint::Running, "190", "")).empty());
+    EXPECT_TRUE(doubts(point(PumpPoint::Final, "250", "")).empty()) << "curves differ from pumps";
+    expectOnly(point(PumpPoint::Running, "1450", ""), kPumpAboveCurve);
+    // A head that the speed does not bear either.
+    expectOnly(point(PumpPoint::Running, "190", "", "1200"), kPumpAboveCurve);
+}
+
 }  // namespace
 }  // namespace ww::balancing
