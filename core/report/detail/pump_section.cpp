@@ -214,7 +214,14 @@ std::optional<base::Fault> orderOf(const Source& source) {
         return say(kOrderRuns, {speed});
     }
     if (!counted.impeller || !counted.firstCut) {
-        return counted.speed ? std::optional(say(kOrderSpeed, {speed})) : std::nullopt;
+        if (!counted.speed) {
+            return std::nullopt;
+        }
+        const auto& pumps = source.project.pumps();
+        const bool hasDrive = std::any_of(pumps.begin(), pumps.end(), [](const project::Pump& pump) {
+            return pump.isRunning && pump.hasDrive;
+        });
+        return say(hasDrive ? kOrderSpeed : kOrderSpeedByDrive, {speed});
     }
     const std::string impeller = numbers.length(counted.impeller) + " " + numbers.lengthUnit();
     const std::string firstCut = numbers.length(counted.firstCut) + " " + numbers.lengthUnit();

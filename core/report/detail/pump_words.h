@@ -151,6 +151,9 @@ inline constexpr MessageForm kOrderBoth{
     "report_order_both",
     "Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}, as decided"};
 inline constexpr MessageForm kOrderSpeed{"report_order_speed", "Speed {1} % of full speed, as decided"};
+inline constexpr MessageForm kOrderSpeedByDrive{
+    "report_order_speed_by_drive",
+    "Speed {1} % of full speed, as decided; the pump has no drive, so by a drive or other sheaves"};
 inline constexpr MessageForm kOrderTrim{"report_order_trim",
                                         "An impeller of {1} with a first cut to {2}, as decided"};
 inline constexpr MessageForm kOrderRuns{"report_order_runs",
