@@ -2,6 +2,7 @@
 // The source of these checks is the interaction design of this project.
 #include <gtest/gtest.h>
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -149,6 +150,27 @@ TEST(WalkPlace, aPumpSpeedThatIsTypedOrConfirmedIsReadWithTheRound) {
         EXPECT_EQ(desk.project().lastRound()->number, 1) << "one step";
         EXPECT_TRUE(desk.project().pumpReadings().empty());
     }
+}
+
+TEST(WalkPlace, whatWasChosenForARoundStaysWhereItIsAskedForAgain) {
+    PumpedDesk desk;
+    QComboBox* kind = nullptr;
+    for (auto* combo : desk.window.walk()->findChildren<QComboBox*>()) {
+        kind = combo->accessibleName() == "Kind of round" ? combo : kind;
+    }
+    ASSERT_NE(kind, nullptr);
+    const int proposed = kind->currentIndex();
+    kind->setCurrentIndex(3);
+    desk.speed()->setFocus();
+    desk.key(Qt::Key_Return);
+    desk.window.commands().newRound->trigger();
+    EXPECT_EQ(kind->currentIndex(), 3);
+    EXPECT_TRUE(desk.speed()->accessibleName().endsWith("as read"));
+    // Given up, it is forgotten.
+    desk.key(Qt::Key_Escape);
+    desk.window.commands().newRound->trigger();
+    EXPECT_EQ(kind->currentIndex(), proposed);
+    EXPECT_TRUE(desk.speed()->accessibleName().endsWith("as before"));
 }
 
 TEST(WalkPlace, aPumpSpeedThatIsNoneKeepsTheRoundFromBeingOpened) {

@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 #include <algorithm>
+#include <utility>
 
 #include "core/balancing/closed_round.h"
 #include "core/balancing/walk_progress.h"
@@ -103,12 +104,17 @@ void OpenRoundPanel::begin() {
     const int number = last != nullptr ? last->number + 1 : 1;
     m_head->setText(tr("Open round %1").arg(number));
     m_open->setText(tr("Open Round %1").arg(number));
+    // Asked for once more, what was chosen for this round stays.
+    const std::string round = m_bridge.workbook()->workbookId().text() + '/' + std::to_string(number);
+    const bool isAgain = std::exchange(m_begun, round) == round;
+    const int chosen = m_kind->currentIndex();
     m_kind->clear();
     for (const project::RoundKind kind : {project::RoundKind::Survey, project::RoundKind::Adjusting,
                                           project::RoundKind::Final, project::RoundKind::Witness}) {
         m_kind->addItem(text::word(kind), static_cast<int>(kind));
     }
-    m_kind->setCurrentIndex(last == nullptr ? 0 : 1);
+    const bool isEven = last != nullptr && m_bridge.assessment().verdict == balancing::Verdict::Accepted;
+    m_kind->setCurrentIndex(isAgain ? chosen : last == nullptr ? 0 : isEven ? 2 : 1);
     m_meter->clear();
     for (const project::Instrument& meter : project.instruments()) {
         QString words = QString::fromStdString(meter.tag);
@@ -129,7 +135,7 @@ void OpenRoundPanel::begin() {
     };
     select(m_meter, m_bridge.instrument());
     select(m_person, m_bridge.nextReader());
-    m_speeds->begin();
+    m_speeds->begin(isAgain);
     showReadiness();
     m_open->setFocus(Qt::OtherFocusReason);
 }
@@ -164,6 +170,7 @@ void OpenRoundPanel::open() {
         return;
     }
     m_override->clear();
+    m_begun.clear();
     emit opened();
     // The meter that is overdue stands in the strip too, so this is said first.
     const bool isSurvey = m_kind->currentData().toInt() == static_cast<int>(project::RoundKind::Survey);
@@ -177,6 +184,7 @@ void OpenRoundPanel::open() {
 void OpenRoundPanel::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) {
         m_override->clear();
+        m_begun.clear();
         emit givenUp();
         return;
     }

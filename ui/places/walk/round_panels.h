@@ -8,6 +8,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <QWidget>
+#include <string>
 
 #include "ui/loop_advisor.h"
 #include "ui/places/walk/speed_fields.h"
@@ -23,7 +24,8 @@ class OpenRoundPanel : public QWidget {
 
   public:
     explicit OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
-    /// Fills the choices from the job and puts the keys on the button.
+    /// Fills the choices from the job and puts the keys on the button. Of a round that was begun already, and
+    /// neither opened nor given up, the kind that was chosen and the speeds stay.
     void begin();
 
   signals:
@@ -39,6 +41,7 @@ class OpenRoundPanel : public QWidget {
 
     WorkbookBridge& m_bridge;
     QLabel* m_head;
+    std::string m_begun;  ///< workbook and number of the round; empty: none
     QuietCombo* m_kind;
     QuietCombo* m_meter;
     QuietCombo* m_person;

@@ -29,8 +29,16 @@ SpeedFields::SpeedFields(const WorkbookBridge& bridge, QWidget* parent)
     m_rows->addWidget(m_about);
 }
 
-void SpeedFields::begin() {
+void SpeedFields::begin(bool isAgain) {
+    struct Typed {
+        base::Id pump;
+        QString text;
+        QString before;
+        bool isConfirmed;
+    };
+    std::vector<Typed> typed;
     for (const Field& field : m_fields) {
+        typed.push_back({field.pump, field.field->text(), field.before, field.isConfirmed});
         delete field.label;
         delete field.field;
     }
@@ -49,6 +57,13 @@ void SpeedFields::begin() {
         m_rows->insertWidget(at, head);
         m_rows->insertWidget(at + 1, edit);
         m_fields.push_back({pump.id, head, edit, edit->text()});
+        const auto former = std::find_if(typed.begin(), typed.end(), [&](const Typed& one) {
+            return isAgain && one.pump == pump.id && one.before == edit->text();
+        });
+        if (former != typed.end()) {
+            edit->setText(former->text);
+            m_fields.back().isConfirmed = former->isConfirmed;
+        }
         label(m_fields.back());
         connect(edit, &QLineEdit::textEdited, this, [this, edit] {
             const auto typed = std::find_if(m_fields.begin(), m_fields.end(),

@@ -19,7 +19,8 @@ class SpeedFields : public QWidget {
   public:
     explicit SpeedFields(const WorkbookBridge& bridge, QWidget* parent = nullptr);
     /// A field for each running pump, with the speed it was read at last, else its rated one.
-    void begin();
+    /// `isAgain`: what was typed or confirmed in the fields of the same round stays.
+    void begin(bool isAgain = false);
     /// The speeds that were typed or confirmed. A text that is none is refused; its field has the keys then.
     base::Result<std::vector<pump_room::ReadSpeed>> read();
 
