@@ -1804,10 +1804,6 @@
         <translation>Runden und wer über sie entschied</translation>
     </message>
     <message>
-        <source>R{1}</source>
-        <translation>R{1}</translation>
-    </message>
-    <message>
         <source>Scale</source>
         <translation>Skala</translation>
     </message>
@@ -3194,10 +3190,6 @@
     <message>
         <source>the folder or the file cannot be written, so the job can only be read; copy the file to a place of your own to change it</source>
         <translation>Ordner oder Datei sind nicht beschreibbar, also ist der Auftrag nur lesbar; kopieren Sie die Datei zum Ändern an einen eigenen Ort</translation>
-    </message>
-    <message>
-        <source>the gauges of {1} show a rise of {2}; it was stored</source>
-        <translation>die Manometer von {1} zeigen einen Anstieg von {2}; er wurde gespeichert</translation>
     </message>
     <message>
         <source>the group of this valve has no reference yet; read its members in a survey first</source>
@@ -4750,10 +4742,6 @@
     <message>
         <source>every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)</source>
         <translation>jedes Ventil des Rundgangs ist abgelesen; schließen Sie die Runde (Strg+Umschalt+W), oder lesen Sie dieses neu ab (Strg+R)</translation>
-    </message>
-    <message>
-        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the first is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
-        <translation>jedes Ventil der Arbeitsfolge ist gehalten, aber {1} von {2} Ventilen sind in dieser Runde nicht abgelesen, das erste ist {3}; lesen Sie sie auf dem Rundgang ab (Alt+3), dann schließen Sie die Runde (Strg+Umschalt+W)</translation>
     </message>
     <message>
         <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
@@ -6378,6 +6366,38 @@
     <message>
         <source>{1} signed this revision in the other role too, and the report tells it beside the signature; let somebody else sign, or sign once more</source>
         <translation>{1} signierte diese Revision auch in der anderen Rolle, und der Bericht sagt es neben der Signatur; lassen Sie jemand anderen signieren oder signieren Sie noch einmal</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, as decided; the pump has no drive, so by a drive or other sheaves</source>
+        <translation>Drehzahl {1} % der vollen, wie entschieden; die Pumpe hat keinen Umrichter, also durch einen Umrichter oder andere Riemenscheiben</translation>
+    </message>
+    <message>
+        <source>The uncertainty of this difference is not known: no accuracy of the power meter is recorded</source>
+        <translation>Die Unsicherheit dieser Differenz ist nicht bekannt: die Genauigkeit des Leistungsmessers ist nicht festgehalten</translation>
+    </message>
+    <message>
+        <source>a head of {1} is far above the {2} of the pump&apos;s curve at no flow; check the gauges, the field and the unit, read again or give the reason</source>
+        <translation>eine Förderhöhe von {1} liegt weit über den {2} der Pumpenkennlinie ohne Durchfluss; prüfen Sie die Manometer, das Feld und die Einheit, lesen Sie erneut ab oder nennen Sie den Grund</translation>
+    </message>
+    <message>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
+        <translation>jedes Ventil der Arbeitsfolge ist gehalten, aber {1} von {2} Ventilen sind in dieser Runde nicht abgelesen, das nächste auf dem Weg ist {3}; lesen Sie sie auf dem Rundgang ab (Alt+3), dann schließen Sie die Runde (Strg+Umschalt+W)</translation>
+    </message>
+    <message>
+        <source>the gauges of {1} show a rise of {2} at {3}; both were stored</source>
+        <translation>die Manometer von {1} zeigen einen Anstieg von {2} bei {3}; beides wurde gespeichert</translation>
+    </message>
+    <message>
+        <source>the number is missing; write it in digits</source>
+        <translation>die Zahl fehlt; schreiben Sie sie in Ziffern</translation>
+    </message>
+    <message>
+        <source>this value must be above 0, not {1}; correct it</source>
+        <translation>dieser Wert muss über 0 liegen, nicht {1}; berichtigen Sie ihn</translation>
+    </message>
+    <message>
+        <source>{1} is more than a whole; give an efficiency of 100 % at most</source>
+        <translation>{1} ist mehr als ein Ganzes; geben Sie einen Wirkungsgrad von höchstens 100 % an</translation>
     </message>
 </context>
 <context>
@@ -8329,11 +8349,6 @@
         <translation>zuletzt gespeichert %1: %2</translation>
     </message>
     <message>
-        <source>R%1</source>
-        <comment>round, short</comment>
-        <translation>R%1</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <comment>valves read, short</comment>
         <translation>%1 von %2</translation>
@@ -8371,6 +8386,11 @@
     <message>
         <source>last stored %1</source>
         <translation>zuletzt gespeichert %1</translation>
+    </message>
+    <message>
+        <source>Rd %1</source>
+        <comment>round, short</comment>
+        <translation>Rd. %1</translation>
     </message>
 </context>
 <context>
@@ -12068,10 +12088,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Runde %1, %2</translation>
     </message>
     <message>
-        <source>R%1 %2</source>
-        <translation>R%1 %2</translation>
-    </message>
-    <message>
         <source>Spread, %: %1.   On share: %2 of %3.</source>
         <translation>Streuung, %: %1.   Im Anteil: %2 von %3.</translation>
     </message>
@@ -12168,6 +12184,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>The first round: all its rows</source>
         <translation>Die erste Runde: alle ihre Zeilen</translation>
+    </message>
+    <message>
+        <source>Rd %1: %2</source>
+        <translation>Rd. %1: %2</translation>
     </message>
 </context>
 <context>
@@ -13055,13 +13075,13 @@ ab</translation>
         <translation>Zum Ventil in der Hand, mit Bildlauf</translation>
     </message>
     <message>
-        <source>R%1</source>
-        <comment>round, short</comment>
-        <translation>R%1</translation>
-    </message>
-    <message>
         <source>What the grid has no room for</source>
         <translation>Was in der Tabelle keinen Platz hat</translation>
+    </message>
+    <message>
+        <source>Rd %1:</source>
+        <comment>round, short</comment>
+        <translation>Rd. %1:</translation>
     </message>
 </context>
 <context>

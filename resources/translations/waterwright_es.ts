@@ -1804,10 +1804,6 @@
         <translation>Rondas y quién decidió sobre ellas</translation>
     </message>
     <message>
-        <source>R{1}</source>
-        <translation>R{1}</translation>
-    </message>
-    <message>
         <source>Scale</source>
         <translation>Escala</translation>
     </message>
@@ -3194,10 +3190,6 @@
     <message>
         <source>the folder or the file cannot be written, so the job can only be read; copy the file to a place of your own to change it</source>
         <translation>no se puede escribir en la carpeta o el archivo, así que la obra solo se lee; copie el archivo a un lugar propio para cambiarlo</translation>
-    </message>
-    <message>
-        <source>the gauges of {1} show a rise of {2}; it was stored</source>
-        <translation>los manómetros de {1} muestran una subida de {2}; se guardó</translation>
     </message>
     <message>
         <source>the group of this valve has no reference yet; read its members in a survey first</source>
@@ -4750,10 +4742,6 @@
     <message>
         <source>every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)</source>
         <translation>cada válvula del recorrido está leída; cierre la ronda (Ctrl+Mayús+W) o relea esta (Ctrl+R)</translation>
-    </message>
-    <message>
-        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the first is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
-        <translation>cada válvula del orden de trabajo está mantenida, pero {1} de {2} válvulas no están leídas en esta ronda, la primera es {3}; léalas en Recorrido (Alt+3) y cierre la ronda (Ctrl+Mayús+W)</translation>
     </message>
     <message>
         <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
@@ -6378,6 +6366,38 @@
     <message>
         <source>{1} signed this revision in the other role too, and the report tells it beside the signature; let somebody else sign, or sign once more</source>
         <translation>{1} firmó esta revisión también en el otro papel, y el informe lo dice junto a la firma; haga que firme otra persona o firme otra vez</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, as decided; the pump has no drive, so by a drive or other sheaves</source>
+        <translation>Velocidad {1} % de la plena, como se decidió; la bomba no tiene variador, así que con un variador u otras poleas</translation>
+    </message>
+    <message>
+        <source>The uncertainty of this difference is not known: no accuracy of the power meter is recorded</source>
+        <translation>La incertidumbre de esta diferencia no se conoce: no consta la exactitud del vatímetro</translation>
+    </message>
+    <message>
+        <source>a head of {1} is far above the {2} of the pump&apos;s curve at no flow; check the gauges, the field and the unit, read again or give the reason</source>
+        <translation>una altura de {1} supera con mucho los {2} de la curva de la bomba sin caudal; revise los manómetros, el campo y la unidad, lea de nuevo o dé el motivo</translation>
+    </message>
+    <message>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
+        <translation>cada válvula del orden de trabajo está mantenida, pero {1} de {2} válvulas no están leídas en esta ronda, la siguiente en el recorrido es {3}; léalas en Recorrido (Alt+3) y cierre la ronda (Ctrl+Mayús+W)</translation>
+    </message>
+    <message>
+        <source>the gauges of {1} show a rise of {2} at {3}; both were stored</source>
+        <translation>los manómetros de {1} muestran una subida de {2} a {3}; ambos se guardaron</translation>
+    </message>
+    <message>
+        <source>the number is missing; write it in digits</source>
+        <translation>falta el número; escríbalo con cifras</translation>
+    </message>
+    <message>
+        <source>this value must be above 0, not {1}; correct it</source>
+        <translation>este valor debe ser mayor que 0, no {1}; corríjalo</translation>
+    </message>
+    <message>
+        <source>{1} is more than a whole; give an efficiency of 100 % at most</source>
+        <translation>{1} es más que el total; indique un rendimiento de 100 % como máximo</translation>
     </message>
 </context>
 <context>
@@ -8329,11 +8349,6 @@
         <translation>último guardado %1: %2</translation>
     </message>
     <message>
-        <source>R%1</source>
-        <comment>round, short</comment>
-        <translation>R%1</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <comment>valves read, short</comment>
         <translation>%1 de %2</translation>
@@ -8371,6 +8386,11 @@
     <message>
         <source>last stored %1</source>
         <translation>último guardado %1</translation>
+    </message>
+    <message>
+        <source>Rd %1</source>
+        <comment>round, short</comment>
+        <translation>Rda. %1</translation>
     </message>
 </context>
 <context>
@@ -12068,10 +12088,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Ronda %1, %2</translation>
     </message>
     <message>
-        <source>R%1 %2</source>
-        <translation>R%1 %2</translation>
-    </message>
-    <message>
         <source>Spread, %: %1.   On share: %2 of %3.</source>
         <translation>Dispersión, %: %1.   En cuota: %2 de %3.</translation>
     </message>
@@ -12168,6 +12184,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>The first round: all its rows</source>
         <translation>La primera ronda: todas sus filas</translation>
+    </message>
+    <message>
+        <source>Rd %1: %2</source>
+        <translation>Rda. %1: %2</translation>
     </message>
 </context>
 <context>
@@ -13055,13 +13075,13 @@ desde</translation>
         <translation>Sobre la válvula en mano, desplazado</translation>
     </message>
     <message>
-        <source>R%1</source>
-        <comment>round, short</comment>
-        <translation>R%1</translation>
-    </message>
-    <message>
         <source>What the grid has no room for</source>
         <translation>Lo que no cabe en la tabla</translation>
+    </message>
+    <message>
+        <source>Rd %1:</source>
+        <comment>round, short</comment>
+        <translation>Rda. %1:</translation>
     </message>
 </context>
 <context>

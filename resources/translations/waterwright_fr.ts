@@ -1804,10 +1804,6 @@
         <translation>Passages et qui en a décidé</translation>
     </message>
     <message>
-        <source>R{1}</source>
-        <translation>P{1}</translation>
-    </message>
-    <message>
         <source>Scale</source>
         <translation>Échelle</translation>
     </message>
@@ -3194,10 +3190,6 @@
     <message>
         <source>the folder or the file cannot be written, so the job can only be read; copy the file to a place of your own to change it</source>
         <translation>le dossier ou le fichier n’est pas accessible en écriture, le chantier ne peut donc qu’être lu&#xa0;; copiez le fichier chez vous pour le changer</translation>
-    </message>
-    <message>
-        <source>the gauges of {1} show a rise of {2}; it was stored</source>
-        <translation>les manomètres de {1} montrent une différence de {2}&#xa0;; elle est enregistrée</translation>
     </message>
     <message>
         <source>the group of this valve has no reference yet; read its members in a survey first</source>
@@ -4750,10 +4742,6 @@
     <message>
         <source>every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)</source>
         <translation>chaque vanne de la tournée est mesurée&#xa0;; clôturez le passage (Ctrl+Maj+W), ou remesurez celle-ci (Ctrl+R)</translation>
-    </message>
-    <message>
-        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the first is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
-        <translation>chaque vanne de l’ordre de travail est tenue, mais il reste à mesurer dans ce passage {1} des {2} vannes, d’abord {3}&#xa0;; mesurez-les dans Tournée (Alt+3), puis clôturez le passage (Ctrl+Maj+W)</translation>
     </message>
     <message>
         <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
@@ -6378,6 +6366,38 @@
     <message>
         <source>{1} signed this revision in the other role too, and the report tells it beside the signature; let somebody else sign, or sign once more</source>
         <translation>{1} a signé cette révision dans l’autre rôle aussi, et le rapport le dit à côté de la signature&#xa0;; faites signer quelqu’un d’autre, ou signez encore une fois</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, as decided; the pump has no drive, so by a drive or other sheaves</source>
+        <translation>Vitesse {1}&#xa0;% de la pleine vitesse, comme décidé&#xa0;; la pompe n’a pas de variateur, donc par un variateur ou d’autres poulies</translation>
+    </message>
+    <message>
+        <source>The uncertainty of this difference is not known: no accuracy of the power meter is recorded</source>
+        <translation>L’incertitude de cette différence n’est pas connue&#xa0;: aucune exactitude du wattmètre n’est notée</translation>
+    </message>
+    <message>
+        <source>a head of {1} is far above the {2} of the pump&apos;s curve at no flow; check the gauges, the field and the unit, read again or give the reason</source>
+        <translation>une hauteur de {1} dépasse de loin les {2} de la courbe de la pompe à débit nul&#xa0;; vérifiez les manomètres, le champ et l’unité, relisez ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
+        <translation>chaque vanne de l’ordre de travail est tenue, mais il reste à mesurer dans ce passage {1} des {2} vannes, la prochaine sur le parcours est {3}&#xa0;; mesurez-les dans Tournée (Alt+3), puis clôturez le passage (Ctrl+Maj+W)</translation>
+    </message>
+    <message>
+        <source>the gauges of {1} show a rise of {2} at {3}; both were stored</source>
+        <translation>les manomètres de {1} montrent une différence de {2} à {3}&#xa0;; les deux sont enregistrées</translation>
+    </message>
+    <message>
+        <source>the number is missing; write it in digits</source>
+        <translation>le nombre manque&#xa0;; écrivez-le en chiffres</translation>
+    </message>
+    <message>
+        <source>this value must be above 0, not {1}; correct it</source>
+        <translation>cette valeur doit être supérieure à 0, et non {1}&#xa0;; corrigez-la</translation>
+    </message>
+    <message>
+        <source>{1} is more than a whole; give an efficiency of 100 % at most</source>
+        <translation>{1} dépasse le tout&#xa0;; donnez un rendement de 100&#xa0;% au plus</translation>
     </message>
 </context>
 <context>
@@ -8329,11 +8349,6 @@
         <translation>dernier enregistrement %1&#xa0;: %2</translation>
     </message>
     <message>
-        <source>R%1</source>
-        <comment>round, short</comment>
-        <translation>P%1</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <comment>valves read, short</comment>
         <translation>%1 sur %2</translation>
@@ -8371,6 +8386,11 @@
     <message>
         <source>last stored %1</source>
         <translation>dernier enregistrement %1</translation>
+    </message>
+    <message>
+        <source>Rd %1</source>
+        <comment>round, short</comment>
+        <translation>Pass. %1</translation>
     </message>
 </context>
 <context>
@@ -12068,10 +12088,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Passage %1, %2</translation>
     </message>
     <message>
-        <source>R%1 %2</source>
-        <translation>P%1 %2</translation>
-    </message>
-    <message>
         <source>Spread, %: %1.   On share: %2 of %3.</source>
         <translation>Dispersion,&#xa0;%&#xa0;: %1.   À leur part&#xa0;: %2 sur %3.</translation>
     </message>
@@ -12168,6 +12184,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>The first round: all its rows</source>
         <translation>Le premier passage&#xa0;: toutes ses lignes</translation>
+    </message>
+    <message>
+        <source>Rd %1: %2</source>
+        <translation>Pass. %1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -13055,13 +13075,13 @@ dès</translation>
         <translation>À propos de la vanne en main, défilé</translation>
     </message>
     <message>
-        <source>R%1</source>
-        <comment>round, short</comment>
-        <translation>P%1</translation>
-    </message>
-    <message>
         <source>What the grid has no room for</source>
         <translation>Ce qui ne tient pas dans la grille</translation>
+    </message>
+    <message>
+        <source>Rd %1:</source>
+        <comment>round, short</comment>
+        <translation>Pass. %1&#xa0;:</translation>
     </message>
 </context>
 <context>
