@@ -107,6 +107,7 @@ ShutoffAdvice shutoffAdvice(const ShutoffCase& pump) {
         out.cautions.push_back({&kShutoffLarge, "", {pump.units.text(*pump.motor, 3)}});
     }
     if (!out.isForbidden) {
+        out.cautions.push_back({&kShutoffBear, "", {}});
         out.cautions.push_back({&kShutoffHow, "", {}});
     }
     return out;

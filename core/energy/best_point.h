@@ -33,6 +33,10 @@ inline constexpr base::MessageForm kShutoffHow{"shutoff_how",
                                                "close the discharge valve slowly, never the suction valve; "
                                                "read both gauges within a minute, and open it "
                                                "again at once: the water in a pump that runs shut heats up"};
+inline constexpr base::MessageForm kShutoffBear{"shutoff_bear",
+                                                "the pressure rises to that of no flow; make sure that "
+                                                "casing, gauges and pipe bear it, and that a boiler "
+                                                "or chiller on this loop is off"};
 inline constexpr base::MessageForm kShutoffDisplacement{
     "shutoff_displacement",
     "this is a positive displacement pump: running it shut bursts it or its pipe; do not make a shutoff "

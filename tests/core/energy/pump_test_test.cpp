@@ -206,6 +206,7 @@ TEST(ShutoffAdviceTest, whoMayNot) {
     const ShutoffAdvice ordinary = shutoffAdvice(pump);
     EXPECT_FALSE(ordinary.isForbidden);
     EXPECT_TRUE(has(ordinary.cautions, kShutoffHow));
+    EXPECT_TRUE(has(ordinary.cautions, kShutoffBear)) << "pressure and heat are told before how it is done";
     pump.speed = rpm(9000);
     EXPECT_TRUE(has(shutoffAdvice(pump).cautions, kShutoffHighSpecificSpeed));
     EXPECT_TRUE(shutoffAdvice(pump).isForbidden);
