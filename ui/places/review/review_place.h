@@ -114,9 +114,7 @@ class ReviewPlace : public QWidget {
     void give(Column column, int wanted, Column giver, int least);
     /// What shows the longest cell of a column of the comparison in one line, px.
     int wholeWidth(Column column) const;
-    /// What keeps each of the two values of a cell on one line, px.
-    int widestStep(const QStringList& cells) const;
-    /// The same of the states, with their shape.
+    /// What keeps each of the two words of a state on one line, px.
     int stateWidth() const;
     /// What keeps every tag of the comparison on one line, px.
     int tagWidth() const;

@@ -195,9 +195,14 @@ void ReviewPlace::fitComparison() {
     const int digits[ColumnCount] = {6, 8, 18, 13, 14, 12, 16};
     m_comparisonNeeds = fitWrapped(*m_table, digits, Why);
     // A tag is known by its end and a state by both its words; the readings are wrapped instead.
+    int reading = 0;
+    for (QString cell : longestCells(Dp)) {
+        // The arrow stays on the line of the first.
+        cell.replace(QStringLiteral(" →"), QChar(QChar::Nbsp) + QStringLiteral("→"));
+        reading = std::max(reading, widestWord(m_table->fontMetrics(), cell));
+    }
     // The line between two columns takes one pixel.
-    const int reading =
-        widestStep(longestCells(Dp)) + besideWords(m_comparison->index(0, Dp), m_table->font()) + 1;
+    reading += besideWords(m_comparison->index(0, Dp), m_table->font()) + 1;
     takeFor(Dp, reading, Who);
     takeFor(State, stateWidth(), Who);
     // A setting before and after are one step; Why is often empty.
@@ -265,18 +270,14 @@ int ReviewPlace::stateWidth() const {
             steps.insert(m_comparison->row(row).cells.value(State));
         }
     }
-    return stated.isValid() ? widestStep(steps.values()) + besideWords(stated, m_table->font()) + 1 : 0;
-}
-
-int ReviewPlace::widestStep(const QStringList& cells) const {
     int widest = 0;
-    for (const QString& cell : cells) {
-        for (const QString& value : cell.split(QStringLiteral(" → "))) {
+    for (const QString& step : steps) {
+        for (const QString& word : step.split(QStringLiteral(" → "))) {
             // The arrow stays on the line of the first.
-            widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(value + QStringLiteral(" →")));
+            widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(word + QStringLiteral(" →")));
         }
     }
-    return widest;
+    return stated.isValid() ? widest + besideWords(stated, m_table->font()) + 1 : 0;
 }
 
 int ReviewPlace::tagWidth() const {
