@@ -164,11 +164,13 @@ TEST(WalkPlace, whatWasChosenForARoundStaysWhereItIsAskedForAgain) {
     desk.speed()->setFocus();
     desk.key(Qt::Key_Return);
     desk.window.commands().newRound->trigger();
+    QTest::qWait(0);
     EXPECT_EQ(kind->currentIndex(), 3);
     EXPECT_TRUE(desk.speed()->accessibleName().endsWith("as read"));
     // Given up, it is forgotten.
     desk.key(Qt::Key_Escape);
     desk.window.commands().newRound->trigger();
+    QTest::qWait(0);
     EXPECT_EQ(kind->currentIndex(), proposed);
     EXPECT_TRUE(desk.speed()->accessibleName().endsWith("as before"));
 }
