@@ -6399,6 +6399,10 @@
         <source>{1} is more than a whole; give an efficiency of 100 % at most</source>
         <translation>{1} ist mehr als ein Ganzes; geben Sie einen Wirkungsgrad von höchstens 100 % an</translation>
     </message>
+    <message>
+        <source>the pressure rises to that of no flow; make sure that casing, gauges and pipe bear it, and that a boiler or chiller on this loop is off</source>
+        <translation>der Druck steigt auf den ohne Durchfluss; stellen Sie sicher, dass Gehäuse, Manometer und Rohr ihn aushalten und ein Kessel oder eine Kältemaschine an diesem Kreislauf aus ist</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>

@@ -6399,6 +6399,10 @@
         <source>{1} is more than a whole; give an efficiency of 100 % at most</source>
         <translation>{1} es más que el total; indique un rendimiento de 100 % como máximo</translation>
     </message>
+    <message>
+        <source>the pressure rises to that of no flow; make sure that casing, gauges and pipe bear it, and that a boiler or chiller on this loop is off</source>
+        <translation>la presión sube a la de caudal nulo; asegúrese de que la carcasa, los manómetros y la tubería la resisten y de que una caldera o enfriadora de esta red está apagada</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>

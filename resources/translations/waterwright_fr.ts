@@ -6399,6 +6399,10 @@
         <source>{1} is more than a whole; give an efficiency of 100 % at most</source>
         <translation>{1} dépasse le tout&#xa0;; donnez un rendement de 100&#xa0;% au plus</translation>
     </message>
+    <message>
+        <source>the pressure rises to that of no flow; make sure that casing, gauges and pipe bear it, and that a boiler or chiller on this loop is off</source>
+        <translation>la pression monte à celle du débit nul&#xa0;; assurez-vous que le corps, les manomètres et la conduite la supportent et qu’une chaudière ou un groupe froid sur cette boucle est arrêté</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
