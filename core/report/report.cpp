@@ -193,8 +193,8 @@ Report build(const project::Project& today, const ReportOptions& given) {
 
     report.jobName = project.job().name;
     report.simulated = detail::simulated(project);
-    report.digest = options.journalDigest.substr(0, 12);
-    report.journalDigest = options.journalDigest;
+    report.journalDigest = detail::dataDigest(source, options.journalDigest);
+    report.digest = report.journalDigest.substr(0, 12);
     report.signers = options.signers;
     report.isDraft = options.signers == Signers::None;
     report.workbookId = options.workbookId;

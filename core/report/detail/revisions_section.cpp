@@ -128,21 +128,35 @@ int highestSigned(const Source& source, std::optional<int> limit = {}) {
     return highest;
 }
 
-/// Who signed a revision, with commas between them.
+/// Who signed a revision, each once, with commas between them.
 std::string signersOf(const Source& source, int revision) {
-    std::string names;
+    std::vector<std::string> names;
     for (const project::SignedReport& report : source.project.signedReports()) {
-        if (report.revision == revision && !report.isWithdrawn) {
-            names += (names.empty() ? "" : ", ") + report.signer;
+        const bool isNew = std::find(names.begin(), names.end(), report.signer) == names.end();
+        if (report.revision == revision && !report.isWithdrawn && isNew) {
+            names.push_back(report.signer);
         }
     }
-    return names;
+    std::string text;
+    for (const std::string& name : names) {
+        text += (text.empty() ? "" : ", ") + name;
+    }
+    return text;
 }
 
 }  // namespace
 
 int revisionOf(const Source& source) {
     return source.copyOf ? *source.copyOf : highestSigned(source) + 1;
+}
+
+std::string dataDigest(const Source& source, const std::string& newest) {
+    for (const project::SignedReport& report : source.project.signedReports()) {
+        if (report.revision == source.copyOf && !report.isWithdrawn) {
+            return report.journalDigest;
+        }
+    }
+    return newest;
 }
 
 std::optional<int> supersededBy(const Source& source) {

@@ -152,6 +152,9 @@ std::string indexPathText(const Source& source);
 
 /// The number of this report's revision: one more than the highest that was signed, or that of the copy.
 int revisionOf(const Source& source);
+/// The digest of the record that the report is of: the `newest`, or of a copy the one that was signed, so
+/// that both can be held against each other.
+std::string dataDigest(const Source& source, const std::string& newest);
 /// The revision that this one takes the place of; nothing for the first.
 std::optional<int> supersededBy(const Source& source);
 /// Which revision this is and what it supersedes, or of which one it is a copy.

@@ -29,14 +29,17 @@ TEST(RevisionsSection, withoutSignaturesASignedRevisionThatStandsIsACopy) {
         signature.revision = revision;
         signature.role = role;
         signature.signer = signer;
+        signature.journalDigest = std::string(64, revision == 2 ? 'c' : 'a');
         project.put(signature);
     }
     ReportOptions options;
     options.standing = 2;
+    options.journalDigest = std::string(64, 'd');
     const Report copy = build(project, options);
     EXPECT_EQ(copy.copyOf, 2);
     EXPECT_EQ(copy.revision, 2);
     EXPECT_EQ(copy.supersedes, 1);
+    EXPECT_EQ(copy.digest, "cccccccccccc") << "as the signed file";
     EXPECT_TRUE(copy.isDraft) << "it carries no signature";
     const std::string told =
         "A copy of revision 2, signed by A. Fields, S. Olsen; nothing was changed since.";
@@ -48,6 +51,7 @@ TEST(RevisionsSection, withoutSignaturesASignedRevisionThatStandsIsACopy) {
     const Report next = build(project, options);
     EXPECT_EQ(next.copyOf, std::nullopt);
     EXPECT_EQ(next.revision, 3);
+    EXPECT_EQ(next.digest, "dddddddddddd");
     EXPECT_EQ(next.supersedes, 2);
 }
 
@@ -96,6 +100,11 @@ TEST(RevisionsSection, tellsOneWhoSignedBothTheReadingsAndTheReview) {
     };
     project.put(review);
     EXPECT_NE(revisionsOf(project).find(told), std::string::npos) << revisionsOf(project);
+    ReportOptions options;
+    options.standing = 1;
+    EXPECT_NE(base::english(*build(project, options).revisionLine).find("signed by S. Olsen; nothing"),
+              std::string::npos)
+        << "each is named once";
     review.revision = 2;
     EXPECT_FALSE(isTold(review)) << "each of another revision";
     review.revision = 1;
