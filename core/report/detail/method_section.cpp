@@ -41,7 +41,8 @@ Table peopleTable(const Source& source) {
 Table instrumentsTable(const Source& source) {
     std::map<base::Id, int> used;
     for (const project::Reading* reading : source.readings()) {
-        if (reading->instrument) {
+        // A setting that was typed before its reading is none of the meter.
+        if (reading->instrument && (reading->dp || reading->flow)) {
             ++used[*reading->instrument];
         }
     }

@@ -369,5 +369,19 @@ TEST(RecordSections, aRoundAtTheHeadOfAColumnIsNoTagOfABranch) {
     EXPECT_EQ(std::count(heads.begin(), heads.end(), "Round 1"), 1);
 }
 
+TEST(RecordSections, aSettingAloneIsNoReadingOfAMeter) {
+    project::Project project = demoProject();
+    const std::string before = sectionText(project, kMethod);
+    project::Reading setting = project.readings()[project.readingsOf(project.roundNumbered(3)->id).front()];
+    ASSERT_TRUE(setting.instrument && setting.dp);
+    setting.id = CountingIds::numbered(994);
+    setting.status = project::ReadingStatus::Superseded;
+    setting.dp.reset();
+    setting.flow.reset();
+    setting.supersedes.reset();
+    project.put(setting);
+    EXPECT_EQ(sectionText(project, kMethod), before);
+}
+
 }  // namespace
 }  // namespace ww::report
