@@ -6380,8 +6380,8 @@
         <translation>eine Förderhöhe von {1} liegt weit über den {2} der Pumpenkennlinie ohne Durchfluss; prüfen Sie die Manometer, das Feld und die Einheit, lesen Sie erneut ab oder nennen Sie den Grund</translation>
     </message>
     <message>
-        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
-        <translation>jedes Ventil der Arbeitsfolge ist gehalten, aber {1} von {2} Ventilen sind in dieser Runde nicht abgelesen, das nächste auf dem Weg ist {3}; lesen Sie sie auf dem Rundgang ab (Alt+3), dann schließen Sie die Runde (Strg+Umschalt+W)</translation>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; go to each in Walk (Alt+3, Ctrl+Shift+Down), then close the round (Ctrl+Shift+W)</source>
+        <translation>jedes Ventil der Arbeitsfolge ist gehalten, aber {1} von {2} Ventilen sind in dieser Runde nicht abgelesen, das nächste auf dem Weg ist {3}; lesen Sie jedes auf dem Rundgang ab (Alt+3, Strg+Umschalt+Ab), dann schließen Sie die Runde (Strg+Umschalt+W)</translation>
     </message>
     <message>
         <source>the gauges of {1} show a rise of {2} at {3}; both were stored</source>

@@ -6380,8 +6380,8 @@
         <translation>una altura de {1} supera con mucho los {2} de la curva de la bomba sin caudal; revise los manómetros, el campo y la unidad, lea de nuevo o dé el motivo</translation>
     </message>
     <message>
-        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
-        <translation>cada válvula del orden de trabajo está mantenida, pero {1} de {2} válvulas no están leídas en esta ronda, la siguiente en el recorrido es {3}; léalas en Recorrido (Alt+3) y cierre la ronda (Ctrl+Mayús+W)</translation>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; go to each in Walk (Alt+3, Ctrl+Shift+Down), then close the round (Ctrl+Shift+W)</source>
+        <translation>cada válvula del orden de trabajo está mantenida, pero {1} de {2} válvulas no están leídas en esta ronda, la siguiente en el recorrido es {3}; lea cada una en Recorrido (Alt+3, Ctrl+Mayús+Abajo) y cierre la ronda (Ctrl+Mayús+W)</translation>
     </message>
     <message>
         <source>the gauges of {1} show a rise of {2} at {3}; both were stored</source>

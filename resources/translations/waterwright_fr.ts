@@ -6380,8 +6380,8 @@
         <translation>une hauteur de {1} dépasse de loin les {2} de la courbe de la pompe à débit nul&#xa0;; vérifiez les manomètres, le champ et l’unité, relisez ou donnez le motif</translation>
     </message>
     <message>
-        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
-        <translation>chaque vanne de l’ordre de travail est tenue, mais il reste à mesurer dans ce passage {1} des {2} vannes, la prochaine sur le parcours est {3}&#xa0;; mesurez-les dans Tournée (Alt+3), puis clôturez le passage (Ctrl+Maj+W)</translation>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the next along the route is {3}; go to each in Walk (Alt+3, Ctrl+Shift+Down), then close the round (Ctrl+Shift+W)</source>
+        <translation>chaque vanne de l’ordre de travail est tenue, mais il reste à mesurer dans ce passage {1} des {2} vannes, la prochaine sur le parcours est {3}&#xa0;; mesurez chacune dans Tournée (Alt+3, Ctrl+Maj+Bas), puis clôturez le passage (Ctrl+Maj+W)</translation>
     </message>
     <message>
         <source>the gauges of {1} show a rise of {2} at {3}; both were stored</source>

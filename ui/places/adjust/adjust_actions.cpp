@@ -30,7 +30,8 @@ constexpr base::MessageForm kAllHeld{
 constexpr base::MessageForm kAllHeldButUnread{
     "all_held_but_unread",
     "every valve of the working order is held, but {1} of {2} valves are not read in this round, the next "
-    "along the route is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)"};
+    "along the route is {3}; go to each in Walk (Alt+3, Ctrl+Shift+Down), then close the round "
+    "(Ctrl+Shift+W)"};
 constexpr base::MessageForm kTypedNotStored{
     "typed_not_stored",
     "\"{1}\" is typed and not stored; store it with Enter or clear it with Esc before the handle moves"};
