@@ -109,8 +109,8 @@ project::OwnPart ownPart(const Workbook& workbook, int revision, seal::Role role
 }
 
 project::SignedReport noteOf(const Workbook& workbook, const SigningRequest& request,
-                             const base::Instant& time, const std::string& pdf) {
-    const seal::ReportBinding binding = seal::verifyReport(pdf).binding.value_or(bindingOf(workbook));
+                             const base::Instant& time, const std::string& pdf,
+                             const seal::ReportBinding& binding) {
     project::SignedReport note;
     note.id = workbook.ids().next();
     note.revision = revisionOf(workbook, binding);
@@ -184,10 +184,14 @@ ReportState stateOf(const Workbook& workbook, const project::SignedReport& repor
     return stateOf(workbook, seal::ReportBinding{workbook.workbookId().text(), report.journalDigest});
 }
 
+bool stands(const Workbook& workbook, const project::SignedReport& report) {
+    return !report.isWithdrawn && stateOf(workbook, report) == ReportState::Current;
+}
+
 std::optional<int> standingRevision(const Workbook& workbook) {
     std::optional<int> standing;
     for (const project::SignedReport& report : workbook.project().signedReports()) {
-        if (!report.isWithdrawn && stateOf(workbook, report) == ReportState::Current) {
+        if (stands(workbook, report)) {
             standing = std::max(standing.value_or(0), report.revision);
         }
     }
@@ -218,9 +222,10 @@ base::Result<project::SignedReport> signReport(Workbook& workbook, const Signing
         return size.fault();
     }
     const std::string& signer = request.identity.facts().name;
-    const int revision =
-        revisionOf(workbook, seal::verifyReport(*report).binding.value_or(bindingOf(workbook)));
-    const project::OwnPart own = ownPart(workbook, revision, request.role, request.identity.facts());
+    // A signature leaves the binding as it is.
+    const seal::ReportBinding binding = seal::verifyReport(*report).binding.value_or(bindingOf(workbook));
+    const project::OwnPart own =
+        ownPart(workbook, revisionOf(workbook, binding), request.role, request.identity.facts());
     const seal::BlockDrawing drawing =
         request.draw(seal::signedText(request.role, signer, now, own.rounds, own.hasBothRoles), *size);
     const auto signedPdf = seal::signReport(*report, request.identity, {request.role, now, drawing});
@@ -229,7 +234,7 @@ base::Result<project::SignedReport> signReport(Workbook& workbook, const Signing
     }
     // What is handed out is what would be found when it is checked.
     EXPECTS(seal::verifyReport(*signedPdf).isIntact);
-    const project::SignedReport note = noteOf(workbook, request, now, *signedPdf);
+    const project::SignedReport note = noteOf(workbook, request, now, *signedPdf, binding);
     const base::Outcome written = writeWhole(*signedPdf, request.out);
     if (!written) {
         return written.fault();

@@ -51,8 +51,10 @@ struct SigningRequest {
 /// free or holds anything else.
 std::optional<base::Fault> refusalToReplaceSigned(const std::filesystem::path& target);
 
-/// The newest signed revision that still stands for the workbook: not withdrawn, and nothing was changed
-/// since but notes of signatures. Nothing where none does.
+/// Whether a signature still stands for the workbook: not withdrawn, and nothing was changed since but notes
+/// of signatures.
+bool stands(const Workbook& workbook, const project::SignedReport& report);
+/// The newest signed revision that still stands. Nothing where none does.
 std::optional<int> standingRevision(const Workbook& workbook);
 
 /// What the holder of a key did himself besides signing in this role, as far as can be told before the file

@@ -94,8 +94,7 @@ QString SignedVersions::standing() const {
         if (report.revision != newest) {
             continue;
         }
-        if (report.isWithdrawn ||
-            workbook::stateOf(*m_bridge.workbook(), report) != workbook::ReportState::Current) {
+        if (!workbook::stands(*m_bridge.workbook(), report)) {
             return {};
         }
         signers << QString::fromStdString(report.signer);

@@ -161,10 +161,9 @@ void SigningPanel::chooseKey() {
 QString SigningPanel::proposedFile() const {
     const QString folder = QFileInfo(m_bridge.file()).absolutePath() + '/';
     for (const project::SignedReport& report : m_bridge.project().signedReports()) {
-        const bool isCurrent = !report.isWithdrawn && workbook::stateOf(*m_bridge.workbook(), report) ==
-                                                          workbook::ReportState::Current;
         const QString file = folder + QString::fromStdString(report.fileName);
-        if (isCurrent && report.role != seal::name(role()) && QFileInfo::exists(file)) {
+        if (workbook::stands(*m_bridge.workbook(), report) && report.role != seal::name(role()) &&
+            QFileInfo::exists(file)) {
             return file;
         }
     }
