@@ -6,6 +6,8 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <array>
+#include <numeric>
 
 #include "core/balancing/advice/advice_forms.h"
 #include "core/pump_room/speed_not_read.h"
@@ -163,21 +165,19 @@ void AdvicePanel::fitColumns() {
     constexpr int kYielding[] = {AdviceModel::Order, AdviceModel::InTruth, AdviceModel::Note,
                                  AdviceModel::AsRead};
     const int room = m_table->viewport()->width();
-    int needed = 0;
-    m_tableNeeds = 0;
+    std::array<int, AdviceModel::ColumnCount> leastOf{};
     for (int column = 0; column < AdviceModel::ColumnCount; ++column) {
         m_table->setColumnHidden(column, false);
-        // The words go above the table before the share that will be read goes.
-        const int least = leastColumnWidth(*m_table, column);
-        const bool isKept =
-            column == AdviceModel::AsRead || std::ranges::find(kYielding, column) == std::end(kYielding);
-        needed += least;
-        m_tableNeeds += isKept ? least : 0;
+        leastOf[column] = leastColumnWidth(*m_table, column);
     }
+    int needed = std::accumulate(leastOf.begin(), leastOf.end(), 0);
+    m_tableNeeds = needed;
     for (const int column : kYielding) {
+        // The words go above the table before the share that will be read goes.
+        m_tableNeeds -= column == AdviceModel::AsRead ? 0 : leastOf[column];
         if (needed > room) {
             m_table->setColumnHidden(column, true);
-            needed -= leastColumnWidth(*m_table, column);
+            needed -= leastOf[column];
         }
     }
     placeTable();
@@ -187,8 +187,8 @@ void AdvicePanel::fitColumns() {
     for (int column = 0; column < AdviceModel::ColumnCount; ++column) {
         if (!m_table->isColumnHidden(column)) {
             shown.push_back(column);
-            least.push_back(leastColumnWidth(*m_table, column));
-            wanted.push_back(std::max({least.back(), columnWidthFor(*m_table, column, kDigits[column]),
+            least.push_back(leastOf[column]);
+            wanted.push_back(std::max({leastOf[column], columnWidthFor(*m_table, column, kDigits[column]),
                                        wordsColumnWidth(*m_table, column)}));
         }
     }

@@ -2,6 +2,7 @@
 // then, and the table of all settings. Not for making it (core/balancing/advice).
 #pragma once
 
+#include <QBoxLayout>
 #include <QLabel>
 #include <QTableView>
 #include <QWidget>
