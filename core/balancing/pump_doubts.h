@@ -44,8 +44,8 @@ inline constexpr base::MessageForm kPumpPowerFactorHigh{
 /// A pump whose head rises with flow is none that this program knows; its power is never 0 while it runs.
 /// Values outside 0.4 to 2.5 times the median of the other points at about the same speed, and a speed above
 /// 110 % of rated, are doubted, and a head above one and a half times the highest of the pump's table (common
-/// practice, no source; the same ratios as for dps). `pumpReading`: of a
-/// standing reading. Subject: the pump's tag. Empty where the reading stands to reason.
+/// practice, no source; the ratios of values are those for dps). `pumpReading`: a standing reading. Subject:
+/// the pump's tag. Empty where the reading stands to reason.
 std::vector<base::Fault> pumpDoubts(const project::Project& project, const project::PumpReading& pumpReading);
 
 }  // namespace ww::balancing

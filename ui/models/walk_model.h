@@ -26,9 +26,9 @@ class WalkModel : public QAbstractTableModel {
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
-    /// The branch of a row.
     /// What stands in place of a reading that could not be made.
     static QString notReadable() { return tr("not readable"); }
+    /// The branch of a row.
     const base::Id& branchAt(int row) const { return m_rows[static_cast<std::size_t>(row)].id; }
     /// The column in which the row is read: its dp or, where a dp gives no flow, its flow.
     Column entryColumn(int row) const;

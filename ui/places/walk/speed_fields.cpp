@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 #include <algorithm>
+#include <utility>
 
 #include "ui/mnemonics.h"
 #include "ui/models/record_field.h"
@@ -30,19 +31,7 @@ SpeedFields::SpeedFields(const WorkbookBridge& bridge, QWidget* parent)
 }
 
 void SpeedFields::begin(bool isAgain) {
-    struct Typed {
-        base::Id pump;
-        QString text;
-        QString before;
-        bool isConfirmed;
-    };
-    std::vector<Typed> typed;
-    for (const Field& field : m_fields) {
-        typed.push_back({field.pump, field.field->text(), field.before, field.isConfirmed});
-        delete field.label;
-        delete field.field;
-    }
-    m_fields.clear();
+    const std::vector<Field> former = std::exchange(m_fields, {});
     for (const project::Pump& pump : m_bridge.project().pumps()) {
         if (!pump.isRunning) {
             continue;
@@ -57,12 +46,12 @@ void SpeedFields::begin(bool isAgain) {
         m_rows->insertWidget(at, head);
         m_rows->insertWidget(at + 1, edit);
         m_fields.push_back({pump.id, head, edit, edit->text()});
-        const auto former = std::find_if(typed.begin(), typed.end(), [&](const Typed& one) {
+        const auto same = std::find_if(former.begin(), former.end(), [&](const Field& one) {
             return isAgain && one.pump == pump.id && one.before == edit->text();
         });
-        if (former != typed.end()) {
-            edit->setText(former->text);
-            m_fields.back().isConfirmed = former->isConfirmed;
+        if (same != former.end()) {
+            edit->setText(same->field->text());
+            m_fields.back().isConfirmed = same->isConfirmed;
         }
         label(m_fields.back());
         connect(edit, &QLineEdit::textEdited, this, [this, edit] {
@@ -71,6 +60,10 @@ void SpeedFields::begin(bool isAgain) {
             typed->isConfirmed = false;
             label(*typed);
         });
+    }
+    for (const Field& field : former) {
+        delete field.label;
+        delete field.field;
     }
     setVisible(!m_fields.empty());
 }
